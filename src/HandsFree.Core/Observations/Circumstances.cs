@@ -1,0 +1,35 @@
+namespace HandsFree.Core.Observations;
+
+/// <summary>How a reading was taken: what was said about it, nothing assumed.</summary>
+public sealed record Circumstances
+{
+    /// <summary>Nothing was said.</summary>
+    public static Circumstances Unsaid { get; } = new();
+
+    /// <summary>Where a temperature was taken.</summary>
+    public TemperatureSite? Site { get; init; }
+
+    /// <summary>The arm of a blood pressure.</summary>
+    public Arm? Arm { get; init; }
+
+    /// <summary>The position of the body.</summary>
+    public BodyPosition? Position { get; init; }
+
+    /// <summary>Room air or oxygen.</summary>
+    public OxygenSupply? Oxygen { get; init; }
+
+    /// <summary>The pulse was felt as uneven; nothing is said for the normal case.</summary>
+    public bool Uneven { get; init; }
+
+    /// <summary>Read from a machine's display, not counted.</summary>
+    public bool Machine { get; init; }
+
+    /// <summary>The number that was counted, where the value was made from a count.</summary>
+    public int? Counted { get; init; }
+
+    /// <summary>Seconds of the count: 15, 30 or 60.</summary>
+    public int? CountedSeconds { get; init; }
+
+    /// <summary>The value was first said as a guess and then again without a count between (safety rule 12).</summary>
+    public bool SaidAsGuessFirst { get; init; }
+}

@@ -1,0 +1,6 @@
+namespace HandsFree.Core.Residents;
+
+/// <summary>What is usual for one resident; it only ever raises doubt, it never makes a value likelier.</summary>
+/// <param name="Value">Which number.</param>
+/// <param name="Median">The median of earlier readings.</param>
+public sealed record UsualValue(LimitedValue Value, decimal Median);

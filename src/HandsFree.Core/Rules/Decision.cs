@@ -1,0 +1,9 @@
+namespace HandsFree.Core.Rules;
+
+/// <summary>What the rules say of one reading.</summary>
+/// <param name="Outcome">The worst of what applies.</param>
+/// <param name="Recheck">The recheck that comes first, or null. With <see cref="Outcome.Accept"/> a recheck is asked for doubt alone.</param>
+/// <param name="Reasons">Every rule that spoke, the weightiest first; equal ones are all listed.</param>
+/// <param name="Danger">The value is a danger value: "use the call light now" at the first hearing, before any read-back.</param>
+/// <param name="RulesHash">SHA-256 in hex of the rule content that decided.</param>
+public sealed record Decision(Outcome Outcome, Recheck? Recheck, IReadOnlyList<Reason> Reasons, bool Danger, string RulesHash);
