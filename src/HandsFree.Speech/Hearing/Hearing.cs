@@ -1,0 +1,22 @@
+namespace HandsFree.Speech;
+
+/// <summary>What an engine heard in one piece of speech under one grammar.</summary>
+/// <param name="Outcome">Which of the four.</param>
+/// <param name="Candidates">The values, likeliest first; empty unless <see cref="HearingOutcome.Heard"/> (or kept as evidence of a
+/// refused hearing).</param>
+/// <param name="Transcript">What the engine would have written without the grammar, for a person to look at; may be empty.</param>
+public sealed record Hearing(HearingOutcome Outcome, IReadOnlyList<Candidate> Candidates, string Transcript)
+{
+    /// <summary>Nothing heard.</summary>
+    public static Hearing Nothing { get; } = new(HearingOutcome.Nothing, [], "");
+
+    /// <summary>The likeliest value, or null.</summary>
+    public Candidate? Best => Candidates.Count > 0 ? Candidates[0] : null;
+
+    /// <summary>The next one, or null.</summary>
+    public Candidate? RunnerUp => Candidates.Count > 1 ? Candidates[1] : null;
+
+    /// <summary>Difference of the log posteriors of the best and the next value (natural logarithm); infinity without a
+    /// runner-up, 0 without a best.</summary>
+    public double Margin => Best is null ? 0 : RunnerUp is null ? double.PositiveInfinity : Math.Log(Best.Probability) - Math.Log(RunnerUp.Probability);
+}
