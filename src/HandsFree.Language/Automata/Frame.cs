@@ -27,7 +27,9 @@ internal sealed record Frame(
 
     /// <summary>The value of the rule once it is complete.</summary>
     public SemanticValue? Value =>
-        Result ?? (Fields.Fields.IsEmpty ? Passed : Passed is SemanticRecord passed ? Join(passed, Fields) : Fields);
+        Result ?? (Fields.Fields.IsEmpty ? Passed ?? OnlyReference : Passed is SemanticRecord passed ? Join(passed, Fields) : Fields);
+
+    private SemanticValue? OnlyReference => References.Count == 1 ? References.Values.First() : null;
 
     public Frame Run(TagProgram program)
     {

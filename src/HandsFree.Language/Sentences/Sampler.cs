@@ -56,7 +56,8 @@ public static class Sampler
 
         for (; frame is not null; frame = frame.Parent)
         {
-            if (!Fits(frame.Fields, record) || (frame.Passed is SemanticRecord passed && !Fits(passed, record)))
+            if (!Fits(frame.Fields, record) || (frame.Passed is SemanticRecord passed && !Fits(passed, record))
+                || (frame.Result is SemanticList some && !record.Fields.Any(f => f.Value is SemanticList && Fits(some, f.Value))))
             {
                 return false;
             }
