@@ -18,7 +18,7 @@ public sealed class Grammar
         automaton = new(() => new WordAutomaton(this));
     }
 
-    /// <summary>Name of the grammar, with the rule where it isn't the grammar's own public one: "confirmation#pulse".</summary>
+    /// <summary>Name of the grammar, with the rule where it isn't the grammar's own public one: "confirmation#answer".</summary>
     public string Name { get; }
 
     /// <summary>The rule that is listened for.</summary>
