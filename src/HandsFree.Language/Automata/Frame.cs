@@ -60,6 +60,24 @@ internal sealed record Frame(
         return this with { Passed = passed, hash = 0 };
     }
 
+    /// <summary>The frame with marks in place of values.</summary>
+    /// <param name="parent">The parent's frame with marks.</param>
+    /// <param name="may">Whether the value of a referred rule ("" for the frame's own) may be replaced.</param>
+    /// <param name="mark">Gives the mark of a value.</param>
+    public Frame Marked(Frame? parent, Func<string, bool> may, Func<SemanticValue, SemanticValue> mark)
+    {
+        bool own = may("");
+        return this with
+        {
+            Result = Result is not null && own ? mark(Result) : Result,
+            Fields = own ? (SemanticRecord)mark(Fields) : Fields,
+            Passed = Passed is not null && own ? mark(Passed) : Passed,
+            References = References.ToImmutableSortedDictionary(r => r.Key, r => own && may(r.Key) ? mark(r.Value) : r.Value),
+            Parent = parent,
+            hash = 0,
+        };
+    }
+
     public bool Equals(Frame? other) =>
         ReferenceEquals(this, other)
         || (other is not null && GetHashCode() == other.GetHashCode() && Rule == other.Rule && Equals(Result, other.Result)
