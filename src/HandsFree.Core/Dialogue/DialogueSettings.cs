@@ -24,6 +24,9 @@ public sealed record DialogueSettings
     /// <summary>The unit of a bare weight.</summary>
     public WeightUnit WeightUnit { get; init; } = WeightUnit.Pounds;
 
+    /// <summary>When the shift began, for the handover by voice; null for all that the journal holds.</summary>
+    public DateTimeOffset? ShiftBegan { get; init; }
+
     /// <summary>Seconds of a pulse count: 30, or 60 where the home wants it.</summary>
     public int PulseCountSeconds { get; init; } = 30;
 

@@ -13,26 +13,10 @@ public static class PastReadings
     /// <summary>All readings that stand, in journal order.</summary>
     public static IEnumerable<ReadingRecorded> Standing(IEnumerable<JournalEvent> journal)
     {
-        var readings = new List<ReadingRecorded>();
-        var gone = new HashSet<string>();
-        foreach (JournalEvent entry in journal)
-        {
-            switch (entry)
-            {
-                case ReadingRecorded reading:
-                    readings.Add(reading);
-                    if (reading.Amends is { } amended)
-                    {
-                        gone.Add(amended);
-                    }
-
-                    break;
-                case EnteredInError error:
-                    gone.Add(error.Event);
-                    break;
-            }
-        }
-
-        return readings.Where(r => !gone.Contains(r.Id));
+        List<JournalEvent> all = [.. journal];
+        HashSet<string> inError = [.. all.OfType<EnteredInError>().Select(e => e.Event)];
+        List<ReadingRecorded> readings = [.. all.OfType<ReadingRecorded>().Where(r => !inError.Contains(r.Id))];
+        HashSet<string> amended = [.. readings.Select(r => r.Amends).OfType<string>()];
+        return readings.Where(r => !amended.Contains(r.Id));
     }
 }

@@ -40,7 +40,8 @@ public abstract record Meaning
 
     /// <summary>A reading was not taken.</summary>
     /// <param name="Reason">Why.</param>
-    public sealed record NotTaken(NotTakenReason Reason) : Meaning;
+    /// <param name="Sign">Which one, where it was said.</param>
+    public sealed record NotTaken(NotTakenReason Reason, VitalSign? Sign = null) : Meaning;
 
     /// <summary>A guess or a range: recognised as such, and never a value.</summary>
     public sealed record Hedge : Meaning;

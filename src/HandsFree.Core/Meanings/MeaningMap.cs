@@ -10,18 +10,21 @@ public static class MeaningMap
 {
     /// <summary>The meaning; null where the value is none of ours. A number that no such quantity can have is
     /// <see cref="Meaning.NotPossible"/>.</summary>
-    public static Meaning? From(SemanticValue value) => value is SemanticRecord record ? FromRecord(record) : null;
+    /// <param name="value">What the tags built.</param>
+    /// <param name="weightUnit">The home's unit for a weight that was said without one.</param>
+    public static Meaning? From(SemanticValue value, WeightUnit weightUnit = WeightUnit.Pounds) =>
+        value is SemanticRecord record ? FromRecord(record, weightUnit) : null;
 
-    private static Meaning? FromRecord(SemanticRecord record) => record switch
+    private static Meaning? FromRecord(SemanticRecord record, WeightUnit weightUnit) => record switch
     {
-        _ when record["kind"] is SemanticText kind => ReadingMap.From(kind.Value, record),
+        _ when record["not taken"] is SemanticText text => NotTaken(text.Value, record["kind"]),
+        _ when record["kind"] is SemanticText kind => ReadingMap.From(kind.Value, record, weightUnit),
         _ when record["value"] is { } number => SpokenNumberMap.From(number) is { } n ? new Meaning.ValueAlone(n) : null,
         _ when record["confirm"] is SemanticTruth yes => new Meaning.Answer(yes.Value),
         _ when record["corrected"] is { } number => SpokenNumberMap.From(number) is { } n ? new Meaning.Correction(n) : null,
         _ when record["count"] is SemanticNumber count => Count(count.Value),
         _ when record["qualifier"] is SemanticText text => Qualifier(text.Value, record["litres"]),
         _ when record["word"] is SemanticText text => Words.Counting.TryGetValue(text.Value, out CountWord w) ? new Meaning.Counting(w) : null,
-        _ when record["not taken"] is SemanticText text => NotTaken(text.Value),
         _ when record["hedge"] is SemanticTruth { Value: true } => new Meaning.Hedge(),
         _ when record["worried"] is SemanticTruth { Value: true } => new Meaning.Worried(),
         _ when record["query"] is SemanticText text => Query(text.Value, record["room"]),
@@ -41,11 +44,11 @@ public static class MeaningMap
     private static Meaning.Qualifier? Qualifier(string text, SemanticValue? litres) =>
         Qualifiers.From(text, (litres as SemanticNumber)?.Value) is { } how ? new Meaning.Qualifier(how) : null;
 
-    private static Meaning.NotTaken? NotTaken(string text) =>
-        Words.Reasons.TryGetValue(text, out NotTakenReason reason) ? new Meaning.NotTaken(reason) : null;
+    private static Meaning.NotTaken? NotTaken(string text, SemanticValue? kind) =>
+        Words.Reasons.TryGetValue(text, out NotTakenReason reason) ? new Meaning.NotTaken(reason, ReadingMap.Sign(kind)) : null;
 
     private static Meaning? Command(string text) =>
-        Words.Commands.TryGetValue(text, out CommandWord word) ? new Meaning.Command(word) : NotTaken(text);
+        Words.Commands.TryGetValue(text, out CommandWord word) ? new Meaning.Command(word) : NotTaken(text, null);
 
     private static Meaning.Query? Query(string text, SemanticValue? room)
     {

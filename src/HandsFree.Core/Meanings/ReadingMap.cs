@@ -18,7 +18,10 @@ internal static class ReadingMap
         ["weight"] = VitalSign.Weight,
     };
 
-    public static Meaning? From(string kind, SemanticRecord record)
+    public static VitalSign? Sign(SemanticValue? kind) =>
+        kind is SemanticText text && Kinds.TryGetValue(text.Value, out VitalSign sign) ? sign : null;
+
+    public static Meaning? From(string kind, SemanticRecord record, WeightUnit weightUnit)
     {
         if (!Kinds.TryGetValue(kind, out VitalSign sign) || How(record["qualifiers"]) is not { } how)
         {
@@ -35,7 +38,8 @@ internal static class ReadingMap
             return null;
         }
 
-        return QuantityFrom.Number(sign, number, (record["unit"] as SemanticText)?.Value) is { } quantity
+        string? unit = (record["unit"] as SemanticText)?.Value ?? (sign == VitalSign.Weight ? QuantityFrom.Text(weightUnit) : null);
+        return QuantityFrom.Number(sign, number, unit) is { } quantity
             ? new Meaning.ReadingSaid(new Reading(quantity, how))
             : new Meaning.NotPossible(sign, number, $"no {kind} can be this number");
     }
@@ -46,7 +50,7 @@ internal static class ReadingMap
         SemanticValue[] items = qualifiers switch
         {
             null => [],
-            SemanticList list => [.. list.Items],
+            SemanticList list => [.. list.Items.Where(i => i is not SemanticNothing)],
             _ => [qualifiers],
         };
         foreach (SemanticValue item in items)

@@ -16,6 +16,16 @@ internal static class CircumstancesFit
         Machine = how.Machine,
     };
 
+    /// <summary>All but what can be said of this sign.</summary>
+    public static Circumstances Without(this Circumstances how, VitalSign sign) => how with
+    {
+        Site = sign == VitalSign.Temperature ? null : how.Site,
+        Arm = sign == VitalSign.BloodPressure ? null : how.Arm,
+        Position = sign == VitalSign.BloodPressure ? null : how.Position,
+        Oxygen = sign == VitalSign.OxygenSaturation ? null : how.Oxygen,
+        Uneven = sign != VitalSign.Pulse && how.Uneven,
+    };
+
     /// <summary>The vital sign that something said alone belongs to; null where it can be any.</summary>
     public static VitalSign? Sign(this Circumstances how) => how switch
     {

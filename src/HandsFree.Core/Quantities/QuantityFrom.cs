@@ -21,6 +21,12 @@ internal static class QuantityFrom
         _ => throw new ArgumentOutOfRangeException(nameof(sign), sign, "no such vital sign"),
     };
 
+    /// <summary>The unit that a bare number takes over from an earlier value: a weight's. A temperature's is inferred anew.</summary>
+    public static string? UnitOf(Quantity value) => value is BodyWeight weight ? Text(weight.Unit) : null;
+
+    /// <summary>"lb" or "kg".</summary>
+    public static string Text(WeightUnit unit) => unit == WeightUnit.Pounds ? "lb" : "kg";
+
     private static int? Whole(SpokenNumber number, int greatest) =>
         number.Second is null && IsWhole(number.First, greatest) ? (int)number.First : null;
 

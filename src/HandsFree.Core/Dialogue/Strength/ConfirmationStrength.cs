@@ -1,5 +1,6 @@
 using HandsFree.Core.Meanings;
 using HandsFree.Core.Observations;
+using HandsFree.Core.Quantities;
 using HandsFree.Core.Rules;
 
 namespace HandsFree.Core.Dialogue;
@@ -30,8 +31,24 @@ internal static class ConfirmationStrength
     private static bool WillBeTold(Decision decision) =>
         decision.Danger || decision.Outcome is Outcome.ReportThisShift or Outcome.ReportNow;
 
-    private static Reading? RunnerUp(DialogueEvent.Utterance said, Reading reading, DialogueSettings settings) =>
-        said.Margin < settings.CautionMargin && said.RunnerUp is Meaning.ReadingSaid other && other.Reading.Value.Sign == reading.Value.Sign
-            ? other.Reading
+    private static Reading? RunnerUp(DialogueEvent.Utterance said, Reading reading, DialogueSettings settings)
+    {
+        if (!(said.Margin < settings.CautionMargin))
+        {
+            return null;
+        }
+
+        return said.RunnerUp switch
+        {
+            Meaning.ReadingSaid other when other.Reading.Value.Sign == reading.Value.Sign => other.Reading,
+            Meaning.ValueAlone other => Same(reading, other.Number),
+            Meaning.Correction other => Same(reading, other.Number),
+            _ => null,
+        };
+    }
+
+    private static Reading? Same(Reading reading, SpokenNumber number) =>
+        QuantityFrom.Number(reading.Value.Sign, number, QuantityFrom.UnitOf(reading.Value)) is { } value
+            ? reading with { Value = value }
             : null;
 }
