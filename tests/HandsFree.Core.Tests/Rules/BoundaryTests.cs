@@ -1,0 +1,28 @@
+using HandsFree.Core.Rules;
+using Shouldly;
+using Xunit;
+
+namespace HandsFree.Core.Tests.Rules;
+
+public class BoundaryTests
+{
+    private const string File = "boundaries.tsv";
+
+    public static IEnumerable<TheoryDataRow<string>> Boundaries() => Table.Ids(File);
+
+    [Theory]
+    [MemberData(nameof(Boundaries))]
+    public void A_rule_is_silent_within_its_threshold_and_speaks_beyond(string id)
+    {
+        var row = Table.Row(File, id);
+
+        SaidBy(TestRules.Defaults, row, "within").ShouldNotContain(row["rule"]);
+        SaidBy(TestRules.Defaults, row, "beyond").ShouldContain(row["rule"]);
+    }
+
+    /// <summary>The rules that spoke, the ones that were asked again for what can't be included.</summary>
+    internal static IReadOnlyList<string> SaidBy(Rulebook rules, IReadOnlyDictionary<string, string> row, string which) =>
+    [
+        .. rules.Decide(Notation.Reading(row[which]), Notation.Context(row["resident"], row["earlier"], row["symptoms"])).Reasons.Select(r => r.Rule),
+    ];
+}
