@@ -20,9 +20,11 @@ public class BoundaryTests
         SaidBy(TestRules.Defaults, row, "beyond").ShouldContain(row["rule"]);
     }
 
-    /// <summary>The rules that spoke, the ones that were asked again for what can't be included.</summary>
-    internal static IReadOnlyList<string> SaidBy(Rulebook rules, IReadOnlyDictionary<string, string> row, string which) =>
-    [
-        .. rules.Decide(Notation.Reading(row[which]), Notation.Context(row["resident"], row["earlier"], row["symptoms"])).Reasons.Select(r => r.Rule),
-    ];
+    /// <summary>The rules that spoke; earlier readings parted by || are those of "within" and those of "beyond".</summary>
+    internal static IReadOnlyList<string> SaidBy(Rulebook rules, IReadOnlyDictionary<string, string> row, string which)
+    {
+        string[] earlier = row["earlier"].Split("||");
+        var context = Notation.Context(row["resident"], which == "within" ? earlier[0] : earlier[^1], row["symptoms"]);
+        return [.. rules.Decide(Notation.Reading(row[which]), context).Reasons.Select(r => r.Rule)];
+    }
 }

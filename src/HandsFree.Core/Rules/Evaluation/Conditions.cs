@@ -45,7 +45,7 @@ internal static class Conditions
     private static bool Beyond(RuleTest test, Situation s) =>
         test.Of.Of(s) is { } amount
         && test.Holds(amount)
-        && (test.OrderFor(s.Context.Resident) is not { } order || test.HoldsForOrder(amount, test.LimitOf(order)));
+        && (test.OrderFor(s.Context) is not { } order || test.HoldsForOrder(amount, test.LimitOf(order)));
 
     private static bool IsNew(RuleTest test, Situation s) =>
         test.Of.Limits is not { } value || UsualValues.Of(s, value) is not { } usual || !test.HoldsForUsual(usual);

@@ -22,7 +22,7 @@ internal static class RuleAsking
             return null;
         }
 
-        var order = rule.Test.OrderFor(s.Context.Resident);
+        var order = rule.Test.OrderFor(s.Context);
         if (rule.Test.Ordered)
         {
             return order is not null && rule.Test.HoldsForOrder(amount, rule.Test.LimitOf(order)) && Conditions.Hold(rule, member)

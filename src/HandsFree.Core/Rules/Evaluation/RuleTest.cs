@@ -33,10 +33,12 @@ internal sealed record RuleTest(FigureKind Of)
     public bool HoldsForOrder(Amount amount, decimal limit) =>
         Beyond(amount.Celsius ? amount.Number * 9 / 5 + 32 : amount.Number, limit);
 
-    /// <summary>The latest order for this figure on this side, or null.</summary>
-    public OrderedLimit? OrderFor(Resident resident) => Side is null || Of.Limits is null
+    /// <summary>The latest order for this figure on this side that has not ended, or null.</summary>
+    public OrderedLimit? OrderFor(DecisionContext context) => Side is null || Of.Limits is null
         ? null
-        : resident.OrderedLimits.Where(o => o.Value == Of.Limits && (IsLow ? o.Least : o.Greatest) is not null).MaxBy(o => o.OrderedOn);
+        : context.Resident.OrderedLimits
+            .Where(o => o.Value == Of.Limits && (IsLow ? o.Least : o.Greatest) is not null && (o.Until is null || context.At < o.Until))
+            .MaxBy(o => o.OrderedOn);
 
     public decimal LimitOf(OrderedLimit order) => (IsLow ? order.Least : order.Greatest)!.Value;
 

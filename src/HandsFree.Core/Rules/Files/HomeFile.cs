@@ -85,10 +85,12 @@ internal static class HomeFile
 
         if (test.Side is not null && !test.Ordered)
         {
+            TestParser.CheckUnit(item, test.Of);
             return TestParser.Threshold(item, test, "threshold") ?? test;
         }
 
         item.Any("threshold");
+        item.Any("unit");
         item.Fault("this rule has no threshold of its own to change", item.LineOf("threshold"));
         return test;
     }
@@ -102,6 +104,7 @@ internal static class HomeFile
             var rule = rules[i];
             bool same = rule.Authority == RuleAuthority.Default
                 && !rule.Danger
+                && !rule.StaysBesideHomeLimits
                 && added is { Off: false, Danger: false }
                 && rule.Action == added.Action
                 && rule.Test.Of == added.Test.Of

@@ -33,6 +33,11 @@ internal static class LocatedJson
             errors.Add(new(file.Name, LineAt(bytes, reader.TokenStartIndex), "a number that is too large or too fine"));
         }
 
+        catch (InvalidOperationException)
+        {
+            errors.Add(new(file.Name, LineAt(bytes, reader.TokenStartIndex), "a text with half a character (\\u without its partner); write the character itself"));
+        }
+
         return null;
     }
 

@@ -9,13 +9,15 @@ internal sealed class ObjectReader
     private readonly string file;
     private readonly ICollection<RuleFileError> errors;
     private readonly HashSet<string> taken = new(StringComparer.Ordinal);
+    private readonly bool isObject;
 
     public ObjectReader(LocatedNode node, string file, ICollection<RuleFileError> errors)
     {
         (this.node, this.file, this.errors) = (node, file, errors);
-        if (node.Kind != JsonValueKind.Object)
+        isObject = node.Kind == JsonValueKind.Object;
+        if (!isObject)
         {
-            Fault($"must be an object {{…}}, is {node.KindInWords}");
+            errors.Add(new(file, node.Line, $"must be an object {{…}}, is {node.KindInWords}"));
         }
 
         var seen = new HashSet<string>(StringComparer.Ordinal);
@@ -33,7 +35,14 @@ internal sealed class ObjectReader
 
     public int LineOf(string name) => node.Fields.Find(f => f.Name == name)?.Line ?? node.Line;
 
-    public void Fault(string reason, int? line = null) => errors.Add(new(file, line ?? node.Line, reason));
+    /// <summary>Adds an error; of what is no object at all, that was said already.</summary>
+    public void Fault(string reason, int? line = null)
+    {
+        if (isObject)
+        {
+            errors.Add(new(file, line ?? node.Line, reason));
+        }
+    }
 
     /// <summary>The field's value of any type, or null where it is not there.</summary>
     public LocatedNode? Any(string name)

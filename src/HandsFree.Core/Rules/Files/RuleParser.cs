@@ -21,6 +21,7 @@ internal sealed class RuleParser(IReadOnlyDictionary<string, RecheckInstruction>
         var recheck = Recheck(from);
         bool danger = from.Truth("danger") ?? false;
         bool set = from.Truth("set") ?? false;
+        bool stays = from.Truth("stays beside home limits") ?? false;
         bool off = from.Truth("off") ?? false;
         int priority = from.Whole("priority", 1, 99) ?? MiddlePriority;
         string? changed = approvalsAllowed ? ApprovalParser.Parse(from)?.InWords : null;
@@ -54,6 +55,7 @@ internal sealed class RuleParser(IReadOnlyDictionary<string, RecheckInstruction>
             Recheck = recheck,
             Danger = danger,
             Set = set,
+            StaysBesideHomeLimits = stays,
             Priority = priority,
             Source = source,
             Mark = mark ?? default,

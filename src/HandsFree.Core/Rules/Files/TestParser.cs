@@ -14,6 +14,11 @@ internal static class TestParser
     public static RuleTest? Parse(ObjectReader from, bool orderedFile, bool sideNeeded)
     {
         string name = from.RequiredText("of");
+        foreach (string word in RuleVocabulary.Sides.Keys.Append("unit"))
+        {
+            from.Any(word);
+        }
+
         if (!FigureTable.ByName.TryGetValue(name, out var figure))
         {
             if (name.Length > 0)
@@ -25,12 +30,6 @@ internal static class TestParser
         }
 
         var sides = RuleVocabulary.Sides.Where(s => from.Has(s.Key)).ToList();
-        foreach (string word in RuleVocabulary.Sides.Keys)
-        {
-            from.Any(word);
-        }
-
-        string? unit = from.Text("unit");
         if (sides.Count == 0)
         {
             if (sideNeeded)
@@ -53,20 +52,27 @@ internal static class TestParser
             return null;
         }
 
-        if (!figure.IsTemperature && unit != figure.Unit)
-        {
-            from.Fault(unit is null ? $"\"unit\" is missing; \"{figure.Name}\" is in \"{figure.Unit}\"" : $"\"unit\" is \"{unit}\"; \"{figure.Name}\" is in \"{figure.Unit}\"", from.LineOf("unit"));
-        }
-
-        if (figure.IsTemperature && unit is not null)
-        {
-            from.Fault("a temperature has its units at its thresholds; leave \"unit\" out", from.LineOf("unit"));
-        }
-
+        CheckUnit(from, figure);
         var test = new RuleTest(figure) { Side = sides[0].Value };
         return orderedFile ? Ordered(from, test, sides[0].Key) : Threshold(from, test, sides[0].Key);
     }
 
+    /// <summary>A threshold names its unit, and it is the figure's.</summary>
+    public static void CheckUnit(ObjectReader from, FigureKind figure)
+    {
+        string? unit = from.Text("unit");
+        if (figure.IsTemperature && unit is not null)
+        {
+            from.Fault("a temperature has its units at its thresholds; leave \"unit\" out", from.LineOf("unit"));
+        }
+        else if (!figure.IsTemperature && unit != figure.Unit)
+        {
+            string what = unit is null ? "\"unit\" is missing" : $"\"unit\" is \"{unit}\"";
+            from.Fault($"{what}; \"{figure.Name}\" is in \"{figure.Unit}\"", from.LineOf("unit"));
+        }
+    }
+
+    /// <summary>The test with the threshold of a field: a number, or one for each unit of a temperature.</summary>
     public static RuleTest? Threshold(ObjectReader from, RuleTest test, string field)
     {
         if (!test.Of.IsTemperature)
