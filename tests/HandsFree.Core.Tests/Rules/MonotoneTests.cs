@@ -4,6 +4,7 @@ using HandsFree.Core.Quantities;
 using HandsFree.Core.Residents;
 using HandsFree.Core.Rules;
 using Shouldly;
+using Xunit;
 
 namespace HandsFree.Core.Tests.Rules;
 
@@ -41,16 +42,30 @@ public class MonotoneTests
         int far = near + Within(further, chosen.Steps - near) + 1;
         var context = Context(chosen, Within(circumstances, 64), Within(rechecks, 3));
 
-        var mild = Decide(chosen, near, context);
-        var severe = Decide(chosen, far, context);
-
-        string because = $"{chosen.Name}: {chosen.Make(chosen.Middle + chosen.Step * near)} then {chosen.Make(chosen.Middle + chosen.Step * far)}; {string.Join(" | ", mild.Reasons)}";
-        ((int)severe.Outcome).ShouldBeGreaterThanOrEqualTo((int)mild.Outcome, because);
-        (mild.Danger && !severe.Danger && severe.Outcome != Outcome.AskAgain).ShouldBeFalse(because);
+        Milder(TestRules.Defaults, chosen, near, far, context).ShouldBeNull();
     }
 
-    private static Decision Decide(Axis axis, int steps, DecisionContext context) =>
-        TestRules.Defaults.Decide(new(axis.Make(axis.Middle + axis.Step * steps), Circumstances.Unsaid), context);
+    [Fact]
+    public void A_rule_on_the_wrong_side_is_found_by_this_check()
+    {
+        var broken = TestRules.Loaded(Rulebook.Load([.. Rulebook.Defaults().Select(f => f with { Text = f.Text.Replace("\"above\": 130", "\"at most\": 130") })]));
+
+        Milder(broken, Axes[0], near: 10, far: 51, Context(Axes[0], 0, 0)).ShouldNotBeNull().ShouldContain("pulse.now.high");
+    }
+
+    /// <summary>What is milder about the further value, or null.</summary>
+    private static string? Milder(Rulebook rules, Axis axis, int near, int far, DecisionContext context)
+    {
+        var mild = Decide(rules, axis, near, context);
+        var severe = Decide(rules, axis, far, context);
+        bool dangerLost = mild.Danger && !severe.Danger && severe.Outcome != Outcome.AskAgain;
+        return severe.Outcome >= mild.Outcome && !dangerLost
+            ? null
+            : $"{axis.Name}: {mild} at {axis.Make(axis.Middle + axis.Step * near)}, {severe} at {axis.Make(axis.Middle + axis.Step * far)}; {string.Join(" | ", mild.Reasons)}";
+    }
+
+    private static Decision Decide(Rulebook rules, Axis axis, int steps, DecisionContext context) =>
+        rules.Decide(new(axis.Make(axis.Middle + axis.Step * steps), Circumstances.Unsaid), context);
 
     /// <summary>Each bit of the number switches something on: a usual value, orders, symptoms, other readings of the set.</summary>
     private static DecisionContext Context(Axis axis, int bits, int rechecks)
