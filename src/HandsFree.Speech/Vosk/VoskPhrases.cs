@@ -1,0 +1,33 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using HandsFree.Language.Grammars;
+
+namespace HandsFree.Speech.Vosk;
+
+/// <summary>Makes the phrase list that libvosk takes for a grammar of a grammar of ours.</summary>
+internal static class VoskPhrases
+{
+    // The library reads UTF-8; its own reader of escapes is not to be relied on.
+    private static readonly JsonSerializerOptions Json = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    /// <summary>A JSON array of the grammar's words, each a phrase, never empty: an empty list ends the process.</summary>
+    /// <exception cref="GrammarException">The model lacks words, which it would drop in silence; names all of them.</exception>
+    internal static string Make(VoskModel model, Grammar grammar)
+    {
+        string[] words = [.. grammar.Words.Order(StringComparer.Ordinal)];
+        string[] missing = [.. words.Where(word => !model.Knows(word))];
+        if (missing.Length > 0)
+        {
+            throw new GrammarException(
+                grammar.Name, 0, 0,
+                $"vosk's model does not know \"{string.Join("\", \"", missing)}\"; use other words in the grammar or another model");
+        }
+
+        if (words.Length == 0)
+        {
+            throw new GrammarException(grammar.Name, 0, 0, "the grammar has no words for vosk to listen for; give it a rule with words");
+        }
+
+        return JsonSerializer.Serialize(model.Knows(VoskModel.Unknown) ? [.. words, VoskModel.Unknown] : words, Json);
+    }
+}
