@@ -1,5 +1,6 @@
 using HandsFree.Language.Grammars;
 using HandsFree.Language.Meaning;
+using HandsFree.Language.Sentences;
 
 namespace HandsFree.Speech.Posterior;
 
@@ -22,7 +23,7 @@ internal static class ValuePosterior
         foreach (var (words, logWeight) in hypotheses)
         {
             double weight = Math.Exp(logWeight - highest);
-            foreach (SemanticValue value in Matcher.Match(grammar, words).Select(m => m.Value).Distinct())
+            foreach (SemanticValue value in Matcher.Match(grammar, words))
             {
                 weights[value] = weights.TryGetValue(value, out var known)
                     ? (weight > known.Best ? words : known.Words, Math.Max(weight, known.Best), known.Sum + weight)

@@ -17,9 +17,9 @@ internal sealed class PhoneLoop : IDisposable
     private PhoneLoop(SphinxDecoder decoder) => this.decoder = decoder;
 
     /// <summary>Starts the decoder, or gives null: the model could not be loaded or lacks a phone.</summary>
-    internal static PhoneLoop? Start(SphinxOptions options)
+    internal static PhoneLoop? Start(SphinxOptions options, IReadOnlyList<string> settings)
     {
-        SphinxDecoder? decoder = SphinxDecoder.Start(options);
+        SphinxDecoder? decoder = SphinxDecoder.Start(options, settings);
         if (decoder is not null && Phones.All(p => decoder.AddWord(Word(p), p)) && decoder.AddSearch(Search, Jsgf()) && decoder.UseSearch(Search))
         {
             return new(decoder);

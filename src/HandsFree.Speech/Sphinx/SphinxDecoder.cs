@@ -10,18 +10,20 @@ internal sealed class SphinxDecoder : IDisposable
     private SphinxDecoder(SphinxDecoderHandle handle) => this.handle = handle;
 
     /// <summary>Starts a decoder, or gives null: the model could not be loaded.</summary>
-    internal static SphinxDecoder? Start(SphinxOptions options)
+    /// <param name="options">Where the model is.</param>
+    /// <param name="settings">More options of PocketSphinx, name and value in turn.</param>
+    internal static SphinxDecoder? Start(SphinxOptions options, IReadOnlyList<string> settings)
     {
         SphinxNative.err_set_logfp(0);
-        string[] arguments = ["handsfree", "-hmm", options.AcousticModel, "-dict", options.Dictionary, "-logfn", "/dev/null"];
-        using SphinxSettingsHandle settings =
+        string[] arguments = ["handsfree", "-hmm", options.AcousticModel, "-dict", options.Dictionary, "-logfn", "/dev/null", .. settings];
+        using SphinxSettingsHandle parsed =
             SphinxNative.cmd_ln_parse_r(0, SphinxNative.ps_args(), arguments.Length, arguments, strict: 1);
-        if (settings.IsInvalid)
+        if (parsed.IsInvalid)
         {
             return null;
         }
 
-        SphinxDecoderHandle decoder = SphinxNative.ps_init(settings);
+        SphinxDecoderHandle decoder = SphinxNative.ps_init(parsed);
         return decoder.IsInvalid ? null : new(decoder);
     }
 

@@ -17,8 +17,7 @@ internal static class SphinxLexicon
         if (unknown.Length > 0)
         {
             throw new GrammarException(
-                grammar.Name, 0, 0,
-                $"sphinx has no pronunciation of \"{string.Join("\", \"", unknown)}\"; add it to src/HandsFree.Speech/Sphinx/Data/pronunciations.dict or use words of its dictionary");
+                $"the grammar {grammar.Name}: sphinx has no pronunciation of \"{string.Join("\", \"", unknown)}\"; add it to src/HandsFree.Speech/Sphinx/Data/pronunciations.dict or use words of its dictionary");
         }
 
         foreach (string word in missing)

@@ -11,8 +11,11 @@ namespace HandsFree.Speech.Sphinx;
 /// <param name="Slope">How fast that likelihood falls with the lead: logistic, for one unit of score for each frame.</param>
 /// <param name="SilenceDecibels">Below this level of the loudest 100 ms nothing was said; decibels of full scale.</param>
 /// <param name="Hypotheses">How many hypotheses are read from the word lattice, at most.</param>
+/// <param name="GrammarSettings">Options of the grammar's decoder that differ from PocketSphinx's own, name and value in turn.</param>
+/// <param name="LoopSettings">The same for the phone loop's decoder.</param>
 internal sealed record SphinxParameters(
-    int Version, string Note, double ScoreScale, double Threshold, double Slope, double SilenceDecibels, int Hypotheses)
+    int Version, string Note, double ScoreScale, double Threshold, double Slope, double SilenceDecibels, int Hypotheses,
+    IReadOnlyList<string> GrammarSettings, IReadOnlyList<string> LoopSettings)
 {
     private static readonly JsonSerializerOptions Json = new(JsonSerializerDefaults.Web);
 

@@ -28,8 +28,8 @@ public sealed class SphinxRecognizer : IRecognizer
         }
 
         string damaged = $"PocketSphinx did not load the model in {options.ModelFolder}; install the package pocketsphinx-en-us again";
-        decoder = SphinxDecoder.Start(options) ?? throw new InvalidOperationException(damaged);
-        if (PhoneLoop.Start(options) is not { } started)
+        decoder = SphinxDecoder.Start(options, parameters.GrammarSettings) ?? throw new InvalidOperationException(damaged);
+        if (PhoneLoop.Start(options, parameters.LoopSettings) is not { } started)
         {
             decoder.Dispose();
             throw new InvalidOperationException(damaged);

@@ -23,9 +23,9 @@ internal sealed class SphinxSearches(SphinxDecoder decoder)
 
         SphinxLexicon.Complete(decoder, grammar);
         name = $"g{made++}";
-        if (!decoder.AddSearch(name, grammar.ToJsgf()))
+        if (!decoder.AddSearch(name, JsgfWriter.Write(grammar)))
         {
-            throw new GrammarException(grammar.Name, 0, 0, "sphinx refused the grammar: it has no public rule or too many ways");
+            throw new GrammarException($"the grammar {grammar.Name}: sphinx refused the grammar: it has no public rule or too many ways");
         }
 
         if (byUse.Count == Most && byUse.First is { } oldest)

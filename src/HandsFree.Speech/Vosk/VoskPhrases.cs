@@ -19,13 +19,12 @@ internal static class VoskPhrases
         if (missing.Length > 0)
         {
             throw new GrammarException(
-                grammar.Name, 0, 0,
-                $"vosk's model does not know \"{string.Join("\", \"", missing)}\"; use other words in the grammar or another model");
+                $"the grammar {grammar.Name}: vosk's model does not know \"{string.Join("\", \"", missing)}\"; use other words in the grammar or another model");
         }
 
         if (words.Length == 0)
         {
-            throw new GrammarException(grammar.Name, 0, 0, "the grammar has no words for vosk to listen for; give it a rule with words");
+            throw new GrammarException($"the grammar {grammar.Name} has no words for vosk to listen for; give it a rule with words");
         }
 
         return JsonSerializer.Serialize(model.Knows(VoskModel.Unknown) ? [.. words, VoskModel.Unknown] : words, Json);

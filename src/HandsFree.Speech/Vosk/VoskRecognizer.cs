@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using HandsFree.Language.Grammars;
+using HandsFree.Language.Sentences;
 using HandsFree.Speech.Posterior;
 
 namespace HandsFree.Speech.Vosk;
