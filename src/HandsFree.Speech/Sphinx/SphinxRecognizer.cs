@@ -87,7 +87,7 @@ public sealed class SphinxRecognizer : IRecognizer
 
         double belonging = parameters.Belonging(evidence.Lead);
         WeightedWords[] weighted = [.. evidence.Hypotheses.Select(h => new WeightedWords(h.Words, h.Score * parameters.ScoreScale))];
-        IReadOnlyList<Candidate> candidates = ValuePosterior.Share(weighted, grammar, belonging);
+        IReadOnlyList<Candidate> candidates = SentencePosterior.Share(weighted, grammar, belonging);
         HearingOutcome outcome = candidates.Count > 0 && belonging >= 0.5 ? HearingOutcome.Heard : HearingOutcome.NoReading;
         return new(outcome, candidates, evidence.Hypotheses[0].Words);
     }

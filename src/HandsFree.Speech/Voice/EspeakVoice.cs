@@ -7,7 +7,8 @@ namespace HandsFree.Speech.Voice;
 
 /// <summary>espeak-ng, run as a program (it is under the GPL and not to be linked). The words go in through its standard input, so
 /// that no list of processes shows them.</summary>
-public sealed class EspeakVoice : IVoice
+/// <param name="language">espeak-ng's name of the language.</param>
+public sealed class EspeakVoice(string language = "en-us") : IVoice
 {
     private const string Program = "espeak-ng";
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(20);
@@ -34,14 +35,14 @@ public sealed class EspeakVoice : IVoice
             return VoiceSound.Silent;
         }
 
-        WavResult wav = WavReader.Read(new MemoryStream(StreamedWav.Complete(Run(words))), Program);
+        WavResult wav = WavReader.Read(new MemoryStream(StreamedWav.Complete(Run(words, language))), Program);
         return wav.IsRead ? new(wav.Clip.Samples) : throw new VoiceException($"{wav.Error}; the text was not spoken");
     }
 
-    private static byte[] Run(string words)
+    private static byte[] Run(string words, string language)
     {
         // 150 words a minute: understood better than the default of 175.
-        var start = new ProcessStartInfo(Program, ["--stdin", "--stdout", "-b", "1", "-v", "en-us", "-s", "150"])
+        var start = new ProcessStartInfo(Program, ["--stdin", "--stdout", "-b", "1", "-v", language, "-s", "150"])
         {
             RedirectStandardInput = true,
             RedirectStandardOutput = true,

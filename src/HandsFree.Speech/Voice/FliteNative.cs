@@ -19,4 +19,8 @@ internal static partial class FliteNative
 
     [LibraryImport(Library)]
     internal static partial void delete_wave(nint wave);
+
+    /// <summary>The C library's: flite draws the noise of its consonants from rand().</summary>
+    [LibraryImport("libc")]
+    internal static partial void srand(uint seed);
 }

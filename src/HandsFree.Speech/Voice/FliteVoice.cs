@@ -3,7 +3,7 @@ using System.Runtime.InteropServices;
 namespace HandsFree.Speech.Voice;
 
 /// <summary>flite's voice slt, in process. May be used from any thread: flite itself is not thread-safe, so that all voices of
-/// this kind wait for one another.</summary>
+/// this kind wait for one another. The same text always gives the same samples.</summary>
 public sealed class FliteVoice : IVoice
 {
     private static readonly Lock Gate = new();
@@ -54,6 +54,7 @@ public sealed class FliteVoice : IVoice
 
         lock (Gate)
         {
+            FliteNative.srand(1); // the same text is the same sound
             using FliteWaveHandle wave = FliteNative.flite_text_to_wave(words, slt);
             return wave.IsInvalid ? throw new VoiceException("flite made no sound of the text") : Copy(wave);
         }

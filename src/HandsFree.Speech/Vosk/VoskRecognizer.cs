@@ -77,7 +77,7 @@ public sealed class VoskRecognizer : IRecognizer
         WeightedWords[] all = [.. alternatives.Select(a => new WeightedWords(a.Words, (a.Score - highest) * options.ScoreScale))];
         WeightedWords[] inside = [.. all.Where(a => Matcher.Match(grammar, a.Words).Count > 0)];
         double mass = inside.Sum(a => Math.Exp(a.LogWeight)) / all.Sum(a => Math.Exp(a.LogWeight));
-        IReadOnlyList<Candidate> candidates = ValuePosterior.Share(inside, grammar, mass);
+        IReadOnlyList<Candidate> candidates = SentencePosterior.Share(inside, grammar, mass);
         string transcript = alternatives[0].Words;
         HearingOutcome outcome = mass >= 0.5 ? HearingOutcome.Heard
             : Matcher.IsPrefix(grammar, transcript) ? HearingOutcome.Partial

@@ -5,7 +5,7 @@ using HandsFree.Language.Sentences;
 namespace HandsFree.Speech.Posterior;
 
 /// <summary>From hypotheses in words to probabilities of values: the weights of all sentences that mean one value are added.</summary>
-internal static class ValuePosterior
+internal static class SentencePosterior
 {
     /// <summary>The values, likeliest first, with probabilities that share out <paramref name="mass"/>.</summary>
     /// <param name="hypotheses">In the engine's order; those that are no sentence of the grammar are left out.</param>
