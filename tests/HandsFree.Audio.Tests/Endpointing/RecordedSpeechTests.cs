@@ -10,7 +10,7 @@ namespace HandsFree.Audio.Tests.Endpointing;
 public sealed class RecordedSpeechTests
 {
     /// <summary>Every so many of the longer recordings; those of a single word, below 1.2 s, are all taken.</summary>
-    private const int Every = 15;
+    private const int Every = 40;
 
     public static TheoryData<string, string> All => new MatrixTheoryData<string, string>(
         ["silero", "energy"], ["an4-numbers", "an4-spelled", "dictation-synthetic", "dialogue-synthetic"]);
