@@ -62,7 +62,7 @@ public sealed class TagTests
     [InlineData("<pair> { x = 9 }", "both", "{\"x\": 9, \"y\": 2}")]
     [InlineData("<pair> { p = $pair }", "both", "{\"p\": {\"x\": 1, \"y\": 2}}")]
     [InlineData("<pair> { 7 }", "both", "7")]
-    [InlineData("go", "go", "null")]
+    [InlineData("go | stop {1}", "go", "null")]
     public void A_value_passes_through_and_records_are_joined(string body, string words, string meaning) =>
         Texts.Meaning($"public <a> = {body};" + Numbers, words).ShouldBe(meaning);
 
