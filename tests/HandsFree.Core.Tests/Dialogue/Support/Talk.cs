@@ -3,6 +3,7 @@ using System.Text;
 using HandsFree.Core.Dialogue;
 using HandsFree.Core.Journal;
 using HandsFree.Core.Meanings;
+using HandsFree.Core.Rules;
 using Shouldly;
 
 namespace HandsFree.Core.Tests.Dialogue;
@@ -19,9 +20,9 @@ internal sealed class Talk
     private bool saves = true;
     private long sequence;
 
-    public Talk(DialogueSettings? settings = null)
+    public Talk(DialogueSettings? settings = null, IRulebook? rules = null)
     {
-        machine = new DialogueMachine(new TestRules(), TestHome.Roster, settings ?? new DialogueSettings());
+        machine = new DialogueMachine(rules ?? new TestRules(), TestHome.Roster, settings ?? new DialogueSettings());
         Take(machine.Begin("aide-1", "s1", [], now));
     }
 
@@ -36,7 +37,8 @@ internal sealed class Talk
     public IReadOnlyList<Effect> LastEffects { get; private set; } = [];
 
     /// <summary>A talk with Mary Miller in room 12 bed B identified.</summary>
-    public static Talk WithMary(DialogueSettings? settings = null) => new Talk(settings).Go("room twelve bed b", "yes", "march third");
+    public static Talk WithMary(DialogueSettings? settings = null, IRulebook? rules = null) =>
+        new Talk(settings, rules).Go("room twelve bed b", "yes", "march third");
 
     public Talk Go(params string[] lines)
     {
