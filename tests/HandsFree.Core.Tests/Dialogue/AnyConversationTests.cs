@@ -5,6 +5,7 @@ using HandsFree.Core.Meanings;
 using HandsFree.Core.Observations;
 using HandsFree.Core.Rules;
 using Shouldly;
+using Xunit;
 
 namespace HandsFree.Core.Tests.Dialogue;
 
@@ -16,6 +17,26 @@ public sealed class AnyConversationTests
     [Property(MaxTest = 150)]
     public void No_value_is_recorded_without_its_read_back_and_an_explicit_confirmation_after_it(int seed) =>
         AnyConversation.Run(seed, new TestRules(), CheckRecorded);
+
+    [Fact]
+    public void Conversations_of_chance_get_somewhere()
+    {
+        var seen = new HashSet<string>();
+        for (int seed = 0; seed < 60; seed++)
+        {
+            AnyConversation.Run(seed, new TestRules(), (talk, happened, before, step) =>
+                seen.UnionWith(step.Effects.OfType<Effect.Record>().SelectMany(r => r.Events).Select(Name)));
+        }
+
+        seen.ShouldBe(
+            [
+                "RoundEnded", "ResidentIdentified", "IdentificationFailed", "NotTakenRecorded", "AttemptDiscarded", "LeftOpen", "RecheckAsked",
+                "ReportOpened", "EnteredInError", "Yes", "SaidAgain", "CorrectedThenYes",
+            ],
+            ignoreOrder: true);
+    }
+
+    private static string Name(JournalEvent entry) => entry is ReadingRecorded r ? r.Confirmed.How.ToString() : entry.GetType().Name;
 
     [Property(MaxTest = 25)]
     public void Nor_under_the_real_rules(int seed) => AnyConversation.Run(seed, Real, CheckRecorded);
@@ -97,6 +118,13 @@ public sealed class AnyConversationTests
             talk.SaidAt[readBack.At].ShouldContain(readBack.Text, Case.Insensitive);
             DialogueEvent.Utterance confirmation = talk.Heard[reading.Confirmed.Confirmation.At];
             confirmation.At.ShouldBeGreaterThan(readBack.At);
+            ReadBack? waited = talk.Met[confirmation.At] switch
+            {
+                Stage.AwaitingConfirmation s => s.ReadBack,
+                Stage.AwaitingSayingAgain s => s.ReadBack,
+                _ => null,
+            };
+            waited.ShouldBe(readBack);
             if (reading.Confirmed.How == ConfirmedHow.SaidAgain)
             {
                 (confirmation.Meaning is Meaning.ValueAlone or Meaning.ReadingSaid).ShouldBeTrue();

@@ -25,6 +25,9 @@ internal sealed class AnyConversation
 
     public Dictionary<DateTimeOffset, DialogueEvent.Utterance> Heard { get; } = [];
 
+    /// <summary>The stage that each event met.</summary>
+    public Dictionary<DateTimeOffset, Stage> Met { get; } = [];
+
     public HashSet<string> Identified { get; } = [];
 
     public static void Run(int seed, IRulebook rules, Action<AnyConversation, DialogueEvent, DialogueState, DialogueStep> check)
@@ -34,6 +37,7 @@ internal sealed class AnyConversation
         for (int i = 0; i < 120; i++)
         {
             DialogueEvent happened = talk.Next(state);
+            talk.Met[happened.At] = state.Stage;
             DialogueStep step = talk.Note(talk.machine.Step(state, happened), happened);
             check(talk, happened, state, step);
             state = step.State;
