@@ -34,7 +34,7 @@ internal sealed class AnyConversation
     {
         var talk = new AnyConversation(seed, rules);
         DialogueState state = talk.Note(talk.machine.Begin("aide-1", "s1", [], talk.now), new DialogueEvent.NothingHeard(talk.now)).State;
-        for (int i = 0; i < 120; i++)
+        for (int i = 0; i < 150; i++)
         {
             DialogueEvent happened = talk.Next(state);
             talk.Met[happened.At] = state.Stage;
@@ -72,19 +72,19 @@ internal sealed class AnyConversation
             return answer is DialogueEvent.Saved saved ? saved with { At = now } : ((DialogueEvent.SaveFailed)answer) with { At = now };
         }
 
-        return chance.Next(10) switch
+        return chance.Next(16) switch
         {
             0 => Pick<DialogueEvent>(
                 new DialogueEvent.NothingHeard(now), new DialogueEvent.NotAReading(now), new DialogueEvent.PartOfAReading(now),
                 new DialogueEvent.TimerElapsed(now, "count"), new DialogueEvent.TimerElapsed(now, "recheck pulse"), new DialogueEvent.Played(now)),
-            1 or 2 => Say(Anything()),
+            1 => Say(Anything()),
             _ => Say(Fitting(state)),
         };
     }
 
     private DialogueEvent.Utterance Say(Meaning meaning) => new(now, meaning, Pick("six zero", "seventy", "one eighteen", "forty"))
     {
-        Margin = Pick<double?>(null, null, null, 0.2, 1.5, 6),
+        Margin = Pick<double?>(null, null, null, null, 0.2, 1.5, 6),
         RunnerUp = chance.Next(2) == 0 ? null : Value(),
         LevelDecibels = Pick<double?>(null, -20, -20, -50),
         Typed = chance.Next(10) == 0,
@@ -97,7 +97,7 @@ internal sealed class AnyConversation
         StateKind.AwaitingName => new Meaning.Answer(chance.Next(6) > 0),
         StateKind.AwaitingSecondIdentifier => Pick<Meaning>(
             new Meaning.BirthDate(3, 3, null), new Meaning.BirthDate(1, 9, 1944), new Meaning.BirthDate(2, 29, null), new Meaning.BandNumber("4711")),
-        StateKind.Ready or StateKind.AwaitingRecheck => Pick(Value(), Value(), Value(), Number(), Anything()),
+        StateKind.Ready or StateKind.AwaitingRecheck => Pick(Value(), Value(), Value(), Number(), new Meaning.Command(CommandWord.Undo), Anything()),
         StateKind.AwaitingConfirmation => Pick(
             new Meaning.Answer(true), new Meaning.Answer(true), new Meaning.Answer(false), new Meaning.Correction(Spoken()), Anything()),
         StateKind.AwaitingSayingAgain or StateKind.AwaitingValue => Pick(Number(), Number(), Number(), Anything()),
