@@ -58,7 +58,7 @@ public sealed class WrittenAutomatonTests
         var vocabulary = new Vocabulary(texts);
         var automaton = new WrittenAutomaton(Load("readings"), vocabulary);
         int first = Vocabulary.FirstText;
-        automaton.Tokens(automaton.Start).Select(t => t.Token).Order().ShouldBe([first, first + 3]);
+        automaton.Tokens(automaton.Start).Select(t => t.Token).Order().ShouldBe([first, first + 2, first + 3]);
         WrittenNode afterP = automaton.After(automaton.Start, first)!;
         automaton.Tokens(afterP).Select(t => t.Token).ShouldBe([first + 1]);
         automaton.After(automaton.After(afterP, first + 1)!, first + 2).ShouldBeSameAs(automaton.After(automaton.Start, first + 3));
