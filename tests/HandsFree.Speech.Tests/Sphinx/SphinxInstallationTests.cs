@@ -1,0 +1,48 @@
+using HandsFree.Speech.Sphinx;
+using Shouldly;
+using Xunit;
+
+namespace HandsFree.Speech.Tests.Sphinx;
+
+public sealed class SphinxInstallationTests
+{
+    [Fact]
+    public void A_missing_model_is_one_line_with_the_package_to_install()
+    {
+        Assert.SkipWhen(SphinxRecognizer.WhyNot(new()) is not null, SphinxRecognizer.WhyNot(new()) ?? "");
+        var options = new SphinxOptions { ModelFolder = Path.Combine(Path.GetTempPath(), "handsfree-no-model") };
+        string why = SphinxRecognizer.WhyNot(options).ShouldNotBeNull();
+        why.ShouldStartWith("PocketSphinx has no English model (");
+        why.ShouldEndWith("install the package pocketsphinx-en-us");
+        Should.Throw<InvalidOperationException>(() => new SphinxRecognizer(options)).Message.ShouldBe(why);
+    }
+
+    [Fact]
+    public void Where_it_is_no_Linux_the_engine_says_so()
+    {
+        Assert.SkipWhen(OperatingSystem.IsLinux(), "this is Linux");
+        SphinxRecognizer.WhyNot(new()).ShouldBe("sphinx is available on Linux only (Debian's libpocketsphinx3)");
+    }
+
+    [Fact]
+    public void A_damaged_model_is_refused_and_does_not_end_the_process()
+    {
+        Assert.SkipWhen(SphinxRecognizer.WhyNot(new()) is not null, SphinxRecognizer.WhyNot(new()) ?? "");
+        DirectoryInfo folder = Directory.CreateTempSubdirectory("handsfree-sphinx-");
+        try
+        {
+            folder.CreateSubdirectory("en-us");
+            foreach (string name in (string[])["en-us/mdef", "en-us/means", "cmudict-en-us.dict"])
+            {
+                File.WriteAllText(Path.Combine(folder.FullName, name), "no model\n");
+            }
+
+            Should.Throw<InvalidOperationException>(() => new SphinxRecognizer(new() { ModelFolder = folder.FullName }))
+                .Message.ShouldContain("did not load the model");
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
+    }
+}
