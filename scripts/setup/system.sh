@@ -27,27 +27,28 @@ has_system() {
 
 without_system="without them only the neural or the vosk engine can hear, and a read-back without a voice is shown as text"
 
+# as_root: sets the variable 'root_prefix' to what runs a command as root, or returns 1.
+as_root() {
+    root_prefix=""
+    [ "$(id -u)" -eq 0 ] && return 0
+    have sudo && sudo -n true 2>/dev/null || return 1
+    root_prefix="sudo -n"
+}
+
 setup_system() {
-    local missing as_root=""
+    local missing package
     if ! have apt-get || ! have dpkg-query; then
         reason="no apt-get here: install pocketsphinx (library and US English model), flite and espeak-ng with this system's package manager; $without_system"
         return 1
     fi
     missing="$(missing_packages)"
-    if [ "$(id -u)" -ne 0 ]; then
-        if have sudo && sudo -n true 2>/dev/null; then
-            as_root="sudo -n"
-        else
-            reason="not root and no sudo without a password: run 'sudo apt-get install $missing' once; $without_system"
-            return 1
-        fi
+    if ! as_root; then
+        reason="not root and no sudo without a password: run 'sudo apt-get install $missing' once; $without_system"
+        return 1
     fi
     say "set-up: installing Debian packages $missing: $system_why ..."
     apt_install $missing && return 0
-    apt_run update || true
-    apt_install $missing && return 0
     # One that this release lacks must not keep the others away.
-    local package
     for package in $missing; do
         apt_install "$package" || true
     done
@@ -57,9 +58,25 @@ setup_system() {
     return 1
 }
 
+# fetcher COMMAND PACKAGE WHY: true where the command is there, after installing its Debian package where that can be done.
+fetcher() {
+    have "$1" && return 0
+    have apt-get && as_root || return 1
+    say "set-up: installing Debian package $2: it fetches $3 ..."
+    apt_install "$2" && have "$1"
+}
+
 apt_run() {
-    $as_root env DEBIAN_FRONTEND=noninteractive apt-get -qq -o DPkg::Lock::Timeout=120 -o Acquire::Retries=1 \
+    $root_prefix env DEBIAN_FRONTEND=noninteractive apt-get -qq -o DPkg::Lock::Timeout=120 -o Acquire::Retries=1 \
         -o Acquire::http::Timeout=30 "$@" </dev/null >>"$HANDSFREE_TOOLS/apt.log" 2>&1
 }
 
-apt_install() { apt_run install -y --no-install-recommends "$@"; }
+# With the package lists as they are; with new ones where that fails.
+apt_install() {
+    apt_run install -y --no-install-recommends "$@" && return 0
+    if [ -z "${lists_are_new-}" ]; then
+        lists_are_new=yes
+        apt_run update && apt_run install -y --no-install-recommends "$@" && return 0
+    fi
+    return 1
+}

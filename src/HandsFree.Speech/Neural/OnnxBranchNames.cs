@@ -54,18 +54,19 @@ internal static class OnnxBranchNames
         }
     }
 
+    /// <summary>Whether there is a name that is not empty. A second name field overrides an empty first one.</summary>
     private static bool HasName(ReadOnlySpan<byte> graph)
     {
         int at = 0;
         while (at < graph.Length)
         {
             ulong key = ReadVarint(graph, ref at);
-            if ((int)(key >> 3) == GraphName)
+            int start = at;
+            Skip(graph, (int)(key & 7), ref at);
+            if ((int)(key >> 3) == GraphName && at - start > 1)
             {
                 return true;
             }
-
-            Skip(graph, (int)(key & 7), ref at);
         }
 
         return false;
