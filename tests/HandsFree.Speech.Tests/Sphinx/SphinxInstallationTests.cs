@@ -32,13 +32,14 @@ public sealed class SphinxInstallationTests
         try
         {
             folder.CreateSubdirectory("en-us");
-            foreach (string name in (string[])["en-us/mdef", "en-us/means", "cmudict-en-us.dict"])
+            foreach (string name in (string[])["mdef", "feat.params", "means", "variances", "transition_matrices"])
             {
-                File.WriteAllText(Path.Combine(folder.FullName, name), "no model\n");
+                File.WriteAllText(Path.Combine(folder.FullName, "en-us", name), "no model\n");
             }
 
-            Should.Throw<InvalidOperationException>(() => new SphinxRecognizer(new() { ModelFolder = folder.FullName }))
-                .Message.ShouldContain("did not load the model");
+            File.WriteAllText(Path.Combine(folder.FullName, "cmudict-en-us.dict"), "one W AH N\n");
+            SphinxRecognizer.WhyNot(new() { ModelFolder = folder.FullName })
+                .ShouldBe($"PocketSphinx's model is damaged ({Path.Combine(folder.FullName, "en-us", "mdef")}); install the package pocketsphinx-en-us again");
         }
         finally
         {
