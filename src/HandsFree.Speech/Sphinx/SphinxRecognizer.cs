@@ -28,7 +28,7 @@ public sealed class SphinxRecognizer : IRecognizer
         }
 
         string damaged = $"PocketSphinx did not load the model in {options.ModelFolder}; install the package pocketsphinx-en-us again";
-        decoder = SphinxDecoder.Start(options, parameters.GrammarSettings) ?? throw new InvalidOperationException(damaged);
+        decoder = SphinxDecoder.Start(options.AcousticModel, options.Dictionary, parameters.GrammarSettings) ?? throw new InvalidOperationException(damaged);
         if (PhoneLoop.Start(options, parameters.LoopSettings) is not { } started)
         {
             decoder.Dispose();

@@ -18,13 +18,6 @@ public sealed class SphinxInstallationTests
     }
 
     [Fact]
-    public void Where_it_is_no_Linux_the_engine_says_so()
-    {
-        Assert.SkipWhen(OperatingSystem.IsLinux(), "this is Linux");
-        SphinxRecognizer.WhyNot(new()).ShouldBe("sphinx is available on Linux only (Debian's libpocketsphinx3)");
-    }
-
-    [Fact]
     public void A_damaged_model_is_refused_and_does_not_end_the_process()
     {
         Assert.SkipWhen(SphinxRecognizer.WhyNot(new()) is not null, SphinxRecognizer.WhyNot(new()) ?? "");

@@ -35,7 +35,7 @@ public sealed class SphinxLexiconTests
     [Fact]
     public void Every_pronunciation_of_ours_is_one_that_the_model_can_take()
     {
-        using SphinxDecoder decoder = SphinxDecoder.Start(new(), []).ShouldNotBeNull();
+        using SphinxDecoder decoder = SphinxDecoder.Start(new SphinxOptions().AcousticModel, dictionary: null, []).ShouldNotBeNull();
         foreach (string word in SphinxLexicon.Parse(SphinxData.Read("pronunciations.dict")).Select(g => g.Key))
         {
             Grammar one = Grammar.Parse($"#JSGF V1.0; grammar g; public <x> = {word};", "g.jsgf");
