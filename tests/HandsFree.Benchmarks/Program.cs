@@ -3,9 +3,15 @@ using HandsFree.App.Hear;
 using HandsFree.Audio.Endpointing;
 using HandsFree.Audio.Wav;
 using HandsFree.Benchmarks.Hearing;
+using HandsFree.Benchmarks.Sphinx;
 using HandsFree.Language.Grammars;
 using HandsFree.Speech;
 using HandsFree.Speech.Neural;
+
+if (args is ["sphinx-threshold", string shared, string rules])
+{
+    return SphinxThreshold.Run(shared, rules, Console.Out);
+}
 
 string folder = args[1];
 int every = args.Length > 2 ? int.Parse(args[2]) : 1;
