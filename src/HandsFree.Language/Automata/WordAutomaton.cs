@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using HandsFree.Language.Grammars;
 using HandsFree.Language.Meaning;
+using HandsFree.Language.Tags;
 
 namespace HandsFree.Language.Automata;
 
@@ -89,7 +90,7 @@ public sealed class WordAutomaton
                 arcs.Add(new(word.Word, Intern(after, hasTags ? frame : frame.Say(word.Word))));
                 break;
             case TagExpansion tag:
-                open.Push((after, frame.Run(tag.Program)));
+                open.Push((after, Run(tag, frame)));
                 break;
             case RuleExpansion rule when hasTags:
                 open.Push((Then(rule.Target.Body, Then(null, after)), Frame.Open(rule.Target, frame)));
@@ -116,6 +117,18 @@ public sealed class WordAutomaton
             case RepeatExpansion repeat:
                 Repeat(repeat, after, frame, open);
                 break;
+        }
+    }
+
+    private static Frame Run(TagExpansion tag, Frame frame)
+    {
+        try
+        {
+            return frame.Run(tag.Program);
+        }
+        catch (TagException e)
+        {
+            throw new GrammarException(tag.At, e.Message);
         }
     }
 
@@ -148,6 +161,15 @@ public sealed class WordAutomaton
         }
 
         return again;
+    }
+
+    /// <summary>The configuration that has the same rest and another meaning so far.</summary>
+    internal Configuration With(Configuration at, Frame? frame)
+    {
+        lock (gate)
+        {
+            return Intern(at.Rest, frame);
+        }
     }
 
     private Continuation Then(Expansion? node, Continuation? rest)

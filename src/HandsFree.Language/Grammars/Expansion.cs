@@ -62,8 +62,11 @@ public sealed class RuleExpansion(string name, SourcePosition at) : Expansion
 }
 
 /// <summary>A semantic tag.</summary>
-public sealed class TagExpansion(TagProgram program) : Expansion
+public sealed class TagExpansion(TagProgram program, SourcePosition at = default) : Expansion
 {
+    /// <summary>Where it stands.</summary>
+    public SourcePosition At { get; } = at;
+
     /// <summary>What it does.</summary>
     public TagProgram Program { get; } = program;
 }

@@ -8,15 +8,19 @@ public sealed class Grammar
 {
     private readonly Lazy<WordAutomaton> automaton;
 
-    internal Grammar(string name, Rule root, ImmutableArray<Rule> rules, bool hasTags)
+    internal Grammar(string name, Rule root, ImmutableArray<Rule> rules, GrammarFacts facts)
     {
         Name = name;
         Root = root;
         Rules = rules;
-        HasTags = hasTags;
+        Facts = facts;
+        HasTags = facts.HasTag(root.Body);
         Words = rules.SelectMany(r => WordsOf(r.Body)).ToImmutableSortedSet(StringComparer.Ordinal);
         automaton = new(() => new WordAutomaton(this));
     }
+
+    /// <summary>What follows from the rules.</summary>
+    internal GrammarFacts Facts { get; }
 
     /// <summary>Name of the grammar, with the rule where it isn't the grammar's own public one: "confirmation#answer".</summary>
     public string Name { get; }

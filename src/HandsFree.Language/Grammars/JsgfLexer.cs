@@ -3,9 +3,11 @@ namespace HandsFree.Language.Grammars;
 /// <summary>Cuts a JSGF text into tokens (JSpeech Grammar Format 1.0, W3C note of 5 June 2000).</summary>
 internal sealed class JsgfLexer(string text, string file)
 {
+    private const string Version = "#JSGF V1.0";
     private int at;
     private int line = 1;
     private int lineStart;
+    private string comment = "";
 
     private SourcePosition Here => new(file, line, at - lineStart + 1);
 
@@ -18,18 +20,34 @@ internal sealed class JsgfLexer(string text, string file)
             lineStart++;
         }
 
-        if (!text.AsSpan(at).StartsWith("#JSGF V1.0"))
+        if (!text.AsSpan(at).StartsWith(Version))
         {
             throw new GrammarException(Here, "expected the header '#JSGF V1.0;' as the first line");
         }
 
-        int end = text.IndexOf(';', at);
-        if (end < 0)
+        int lineEnd = text.AsSpan(at).IndexOfAny('\r', '\n');
+        ReadOnlySpan<char> header = lineEnd < 0 ? text.AsSpan(at) : text.AsSpan(at, lineEnd);
+        int end = header.IndexOf(';');
+        int afterVersion = Version.Length;
+        if (afterVersion < header.Length && header[afterVersion] is not (' ' or '\t' or ';'))
         {
-            throw new GrammarException(Here, "expected ';' after the header");
+            throw new GrammarException(Here with { Column = Here.Column + afterVersion }, "expected version 1.0: '#JSGF V1.0;'");
         }
 
-        at = end + 1;
+        if (end < 0)
+        {
+            throw new GrammarException(Here with { Column = Here.Column + header.Length }, "expected ';' at the end of the header line");
+        }
+
+        at += end + 1;
+    }
+
+    /// <summary>The documentation comment that was passed last; taking it forgets it.</summary>
+    public string TakeComment()
+    {
+        string taken = comment;
+        comment = "";
+        return taken;
     }
 
     /// <summary>The next token.</summary>
@@ -76,8 +94,14 @@ internal sealed class JsgfLexer(string text, string file)
     private string Enclosed(char close, SourcePosition start, string what)
     {
         int from = ++at;
+        bool mayEscape = close is '}' or '"';
         while (at < text.Length && text[at] != close)
         {
+            if (mayEscape && text[at] == '\\' && at + 1 < text.Length)
+            {
+                at++;
+            }
+
             NewLine();
             at++;
         }
@@ -101,7 +125,7 @@ internal sealed class JsgfLexer(string text, string file)
             }
             else if (text.AsSpan(at).StartsWith("//"))
             {
-                while (at < text.Length && text[at] != '\n')
+                while (at < text.Length && text[at] is not ('\n' or '\r'))
                 {
                     at++;
                 }
@@ -113,6 +137,11 @@ internal sealed class JsgfLexer(string text, string file)
                 if (end < 0)
                 {
                     throw new GrammarException(start, "expected '*/' at the end of a comment, found the end of the file");
+                }
+
+                if (text.AsSpan(at).StartsWith("/**"))
+                {
+                    comment = text[(at + 2)..end];
                 }
 
                 for (; at < end + 2; at++)
@@ -129,7 +158,7 @@ internal sealed class JsgfLexer(string text, string file)
 
     private void NewLine()
     {
-        if (text[at] == '\n')
+        if (text[at] == '\n' || (text[at] == '\r' && !text.AsSpan(at + 1).StartsWith("\n")))
         {
             line++;
             lineStart = at + 1;

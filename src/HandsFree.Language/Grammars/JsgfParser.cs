@@ -1,11 +1,12 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using System.Text.RegularExpressions;
 using HandsFree.Language.Tags;
 
 namespace HandsFree.Language.Grammars;
 
 /// <summary>Reads one JSGF file into rules that are not linked yet.</summary>
-internal sealed class JsgfParser
+internal sealed partial class JsgfParser
 {
     private readonly JsgfLexer lexer;
     private JsgfToken token;
@@ -28,6 +29,7 @@ internal sealed class JsgfParser
         TakeWord("grammar");
         string full = Take(JsgfTokenKind.Word, "the grammar's name").Text;
         TakeSign(";");
+        lexer.TakeComment();
         var file = new JsgfFile(full[(full.LastIndexOf('.') + 1)..]);
         while (token is { Kind: JsgfTokenKind.Word, Text: "import" })
         {
@@ -39,23 +41,40 @@ internal sealed class JsgfParser
 
         while (token.Kind != JsgfTokenKind.End)
         {
-            bool isPublic = token is { Kind: JsgfTokenKind.Word, Text: "public" };
-            if (isPublic)
+            Rule rule = Definition(file.Name);
+            if (!file.Rules.TryAdd(rule.Name, rule))
             {
-                Advance();
-            }
-
-            JsgfToken name = Take(JsgfTokenKind.RuleName, "a rule definition '<name> = …;'");
-            TakeSign("=");
-            Expansion body = Alternatives();
-            TakeSign(";");
-            if (!file.Rules.TryAdd(name.Text, new Rule(file.Name, name.Text, isPublic, body, name.At)))
-            {
-                throw new GrammarException(name.At, $"<{name.Text}> is defined twice; give one of the two another name");
+                throw new GrammarException(rule.At, $"<{rule.Name}> is defined twice; give one of the two another name");
             }
         }
 
         return file;
+    }
+
+    private Rule Definition(string grammar)
+    {
+        bool isPublic = token is { Kind: JsgfTokenKind.Word, Text: "public" };
+        string comment = lexer.TakeComment();
+        if (isPublic)
+        {
+            Advance();
+        }
+
+        JsgfToken name = Take(JsgfTokenKind.RuleName, "a rule definition '<name> = …;'");
+        if (name.Text is "" or "NULL" or "VOID" || name.Text.Contains('.', StringComparison.Ordinal))
+        {
+            throw new GrammarException(name.At, $"expected a rule's own name without a dot, not <NULL> and not <VOID>, found <{name.Text}>");
+        }
+
+        TakeSign("=");
+        Expansion body = Alternatives();
+        if (token is { Kind: JsgfTokenKind.Sign, Text: "=" })
+        {
+            throw new GrammarException(token.At, $"expected ';' at the end of <{name.Text}>, found the '=' of another definition");
+        }
+
+        TakeSign(";");
+        return new(grammar, name.Text, isPublic, body, name.At) { Examples = DocumentationComment.Examples(comment) };
     }
 
     private Expansion Alternatives()
@@ -81,7 +100,7 @@ internal sealed class JsgfParser
 
         JsgfToken weight = token;
         Advance();
-        return double.TryParse(weight.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out double value) && value > 0
+        return double.TryParse(weight.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out double value) && value > 0 && double.IsFinite(value)
             ? value
             : throw new GrammarException(weight.At, $"expected a weight above 0, found '{weight.Text}'");
     }
@@ -118,10 +137,19 @@ internal sealed class JsgfParser
             JsgfTokenKind.Tag => Tag(start),
             _ => Group(start),
         };
-        while (token is { Kind: JsgfTokenKind.Sign, Text: "*" or "+" })
+        if (token is { Kind: JsgfTokenKind.Sign, Text: "*" or "+" })
         {
+            if (item is TagExpansion or RepeatExpansion { More: true })
+            {
+                throw new GrammarException(token.At, $"expected a word, a <rule>, ')' or ']' before '{token.Text}', found {start.Described}");
+            }
+
             item = new RepeatExpansion(item, token.Text == "+", true);
             Advance();
+            if (token is { Kind: JsgfTokenKind.Sign, Text: "*" or "+" })
+            {
+                throw new GrammarException(token.At, $"expected one '*' or '+' only, found '{token.Text}' after another");
+            }
         }
 
         return item;
@@ -136,21 +164,41 @@ internal sealed class JsgfParser
 
     private static Expansion Words(JsgfToken token)
     {
-        string[] words = token.Text.ToLowerInvariant().Split(' ', StringSplitOptions.RemoveEmptyEntries);
-        return words.Length == 1 ? new WordExpansion(words[0]) : new SequenceExpansion([.. words.Select(w => new WordExpansion(w))]);
+        string[] words = Unescaped(token.Text).ToLowerInvariant().Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries);
+        return words.Length switch
+        {
+            0 => throw new GrammarException(token.At, "expected a word between the quotes, found none"),
+            1 => new WordExpansion(words[0]),
+            _ => new SequenceExpansion([.. words.Select(w => new WordExpansion(w))]),
+        };
     }
 
     private static TagExpansion Tag(JsgfToken token)
     {
         try
         {
-            return new(TagParser.Parse(token.Text));
+            return new(TagParser.Parse(Unescaped(token.Text)), token.At);
         }
         catch (TagException e)
         {
-            throw new GrammarException(token.At with { Column = token.At.Column + 1 + e.Offset }, e.Message);
+            throw new GrammarException(Within(token, e.Offset), e.Message);
         }
     }
+
+    /// <summary>A place inside a tag, which may go over several lines.</summary>
+    private static SourcePosition Within(JsgfToken tag, int offset)
+    {
+        string before = tag.Text[..Math.Min(offset, tag.Text.Length)];
+        int lineStart = before.LastIndexOf('\n') + 1;
+        return lineStart == 0
+            ? tag.At with { Column = tag.At.Column + 1 + offset }
+            : tag.At with { Line = tag.At.Line + before.Count(c => c == '\n'), Column = offset - lineStart + 1 };
+    }
+
+    private static string Unescaped(string text) => Escape().Replace(text, "$1");
+
+    [GeneratedRegex(@"\\(.)", RegexOptions.Singleline)]
+    private static partial Regex Escape();
 
     private void Advance() => token = lexer.Next();
 

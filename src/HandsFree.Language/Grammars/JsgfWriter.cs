@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Globalization;
 using System.Text;
 
@@ -6,6 +7,8 @@ namespace HandsFree.Language.Grammars;
 /// <summary>Writes a grammar as one JSGF text without tags and imports, for engines that read JSGF themselves.</summary>
 public static class JsgfWriter
 {
+    private static readonly SearchValues<char> Signs = SearchValues.Create("<>{}/\\\";=|*+()[]");
+
     /// <summary>The text, with one public rule &lt;root&gt;.</summary>
     public static string Write(Grammar grammar)
     {
@@ -31,7 +34,7 @@ public static class JsgfWriter
         switch (e)
         {
             case WordExpansion word:
-                text.Append(word.Word);
+                text.Append(word.Word.AsSpan().ContainsAny(Signs) ? '"' + word.Word.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal) + '"' : word.Word);
                 break;
             case RuleExpansion rule:
                 text.Append('<').Append(names[rule.Target]).Append('>');
@@ -45,6 +48,9 @@ public static class JsgfWriter
                     Append(text, said[i], names);
                 }
 
+                break;
+            case AlternativesExpansion { Choices.IsEmpty: true }:
+                text.Append("<VOID>");
                 break;
             case AlternativesExpansion alternatives:
                 text.Append('(');

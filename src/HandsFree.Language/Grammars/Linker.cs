@@ -2,49 +2,82 @@ using System.Collections.Immutable;
 
 namespace HandsFree.Language.Grammars;
 
-/// <summary>Resolves imports and rule names, and refuses what no engine can follow: unknown rules and left recursion.</summary>
+/// <summary>Resolves imports and rule names of a grammar and of all that it imports, then has the rules checked.</summary>
 internal sealed class Linker
 {
     private readonly Func<string, string?> import;
     private readonly Dictionary<string, JsgfFile> files = [];
-    private readonly List<Rule> reached = [];
 
     private Linker(Func<string, string?> import) => this.import = import;
 
     public static Grammar Link(string text, string fileName, string? ruleName, Func<string, string?> import)
     {
         var linker = new Linker(import);
-        JsgfFile main = linker.Add(text, fileName);
-        Rule root = linker.Root(main, fileName, ruleName);
-        linker.Reach(root);
-        foreach (Rule rule in linker.reached)
+        JsgfFile main = linker.Add(JsgfParser.Parse(text, fileName));
+        linker.CheckImports();
+        Rule root = Root(main, fileName, ruleName);
+        List<Rule> rules = [.. linker.files.Values.SelectMany(f => f.Rules.Values)];
+        foreach (Rule rule in rules)
         {
-            linker.RefuseLeftRecursion(rule, []);
+            linker.Resolve(rule.Body, rule);
         }
 
-        bool hasTags = linker.reached.Any(r => AnyTag(r.Body));
+        if (!rules.Contains(root))
+        {
+            linker.Resolve(root.Body, root);
+            rules.Add(root);
+        }
+
+        var facts = new GrammarFacts(rules);
+        var check = new GrammarCheck(facts);
+        rules.ForEach(check.Rule);
+        check.Root(root);
+        var reached = new List<Rule>();
+        Reach(root, reached);
         string name = ruleName is null || ruleName == main.Name ? main.Name : $"{main.Name}#{ruleName}";
-        return new(name, root, [.. linker.reached], hasTags);
+        return new(name, root, [.. reached], facts);
     }
 
-    private JsgfFile Add(string text, string fileName)
+    private JsgfFile Add(JsgfFile file)
     {
-        JsgfFile file = JsgfParser.Parse(text, fileName);
         files[file.Name] = file;
         foreach (var (name, at) in file.Imports)
         {
             string grammar = Parts(name).Grammar ?? throw new GrammarException(at, $"expected <grammar.rule> or <grammar.*>, found <{name}>");
-            if (!files.ContainsKey(grammar))
+            if (files.ContainsKey(grammar))
             {
-                string imported = import(grammar) ?? throw new GrammarException(at, $"no grammar '{grammar}' beside this one; expected a file {grammar}.jsgf");
-                Add(imported, grammar + ".jsgf");
+                continue;
             }
+
+            string text = import(grammar) ?? throw new GrammarException(at, $"no grammar '{grammar}' beside this one; expected a file {grammar}.jsgf");
+            JsgfFile imported = JsgfParser.Parse(text, grammar + ".jsgf");
+            if (imported.Name != grammar)
+            {
+                throw new GrammarException(at, $"{grammar}.jsgf names itself '{imported.Name}'; expected 'grammar {grammar};' in it");
+            }
+
+            Add(imported);
         }
 
         return file;
     }
 
-    private Rule Root(JsgfFile file, string fileName, string? ruleName)
+    private void CheckImports()
+    {
+        foreach (var (name, at) in files.Values.SelectMany(f => f.Imports))
+        {
+            var (grammar, rule) = Parts(name);
+            Rule? wanted = files[grammar!].Rules.GetValueOrDefault(rule);
+            if (rule != "*" && wanted is not { IsPublic: true })
+            {
+                throw new GrammarException(at, wanted is null
+                    ? $"grammar '{grammar}' has no rule <{rule}>; import a public rule of it, or <{grammar}.*>"
+                    : $"<{rule}> of grammar '{grammar}' is not public; write 'public <{rule}> = …' there, or import another");
+            }
+        }
+    }
+
+    private static Rule Root(JsgfFile file, string fileName, string? ruleName)
     {
         var start = new SourcePosition(fileName, 1, 1);
         if (ruleName is not null)
@@ -64,44 +97,33 @@ internal sealed class Linker
     private static AlternativesExpansion AnyOf(Rule[] rules) =>
         new([.. rules.Select(r => new RuleExpansion(r.Name, r.At))], [.. rules.Select(_ => 1.0)]);
 
-    private void Reach(Rule rule)
-    {
-        if (reached.Contains(rule))
-        {
-            return;
-        }
-
-        reached.Add(rule);
-        Visit(rule.Body, rule);
-    }
-
-    private void Visit(Expansion e, Rule within)
+    private void Resolve(Expansion e, Rule within)
     {
         switch (e)
         {
             case SequenceExpansion s:
                 foreach (Expansion part in s.Parts)
                 {
-                    Visit(part, within);
+                    Resolve(part, within);
                 }
 
                 break;
             case AlternativesExpansion a:
                 foreach (Expansion choice in a.Choices)
                 {
-                    Visit(choice, within);
+                    Resolve(choice, within);
                 }
 
                 break;
             case RepeatExpansion r:
-                Visit(r.Body, within);
+                Resolve(r.Body, within);
                 break;
             case TagExpansion t:
                 within.Used.UnionWith(t.Program.References);
+                within.Computed.UnionWith(t.Program.Computed);
                 break;
             case RuleExpansion reference:
                 reference.Target = Find(reference, files[within.Grammar]);
-                Reach(reference.Target);
                 break;
         }
     }
@@ -109,7 +131,7 @@ internal sealed class Linker
     private Rule Find(RuleExpansion reference, JsgfFile from)
     {
         var (grammar, name) = Parts(reference.Name);
-        if (grammar is null && from.Rules.TryGetValue(name, out Rule? local))
+        if ((grammar is null || grammar == from.Name) && from.Rules.TryGetValue(name, out Rule? local))
         {
             return local;
         }
@@ -127,56 +149,33 @@ internal sealed class Linker
         throw new GrammarException(reference.At, $"<{reference.Name}> is not defined here and no import brings it; define it, or import a public rule of that name");
     }
 
-    private void RefuseLeftRecursion(Rule rule, ImmutableHashSet<Rule> open)
+    private static void Reach(Rule rule, List<Rule> reached)
     {
-        if (open.Contains(rule))
+        if (!reached.Contains(rule))
         {
-            throw new GrammarException(rule.At, $"<{rule.Name}> begins with itself; write a repetition with * or + instead");
-        }
-
-        foreach (Rule first in FirstRules(rule.Body).Rules)
-        {
-            RefuseLeftRecursion(first, open.Add(rule));
+            reached.Add(rule);
+            Reach(rule.Body, reached);
         }
     }
 
-    private static (IEnumerable<Rule> Rules, bool CanBeEmpty) FirstRules(Expansion e)
+    private static void Reach(Expansion e, List<Rule> reached)
     {
         switch (e)
         {
-            case RuleExpansion r:
-                return ([r.Target], false);
-            case RepeatExpansion r:
-                return (FirstRules(r.Body).Rules, !r.AtLeastOnce);
-            case AlternativesExpansion a:
-                var parts = a.Choices.Select(FirstRules).ToList();
-                return (parts.SelectMany(p => p.Rules), parts.Any(p => p.CanBeEmpty));
             case SequenceExpansion s:
-                var rules = new List<Rule>();
-                foreach (Expansion part in s.Parts)
-                {
-                    var (first, canBeEmpty) = FirstRules(part);
-                    rules.AddRange(first);
-                    if (!canBeEmpty)
-                    {
-                        return (rules, false);
-                    }
-                }
-
-                return (rules, true);
-            default:
-                return ([], e is TagExpansion);
+                s.Parts.ToList().ForEach(p => Reach(p, reached));
+                break;
+            case AlternativesExpansion a:
+                a.Choices.ToList().ForEach(c => Reach(c, reached));
+                break;
+            case RepeatExpansion r:
+                Reach(r.Body, reached);
+                break;
+            case RuleExpansion r:
+                Reach(r.Target, reached);
+                break;
         }
     }
-
-    private static bool AnyTag(Expansion e) => e switch
-    {
-        TagExpansion => true,
-        SequenceExpansion s => s.Parts.Any(AnyTag),
-        AlternativesExpansion a => a.Choices.Any(AnyTag),
-        RepeatExpansion r => AnyTag(r.Body),
-        _ => false,
-    };
 
     private static (string? Grammar, string Rule) Parts(string name)
     {

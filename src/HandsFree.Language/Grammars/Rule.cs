@@ -27,6 +27,12 @@ public sealed class Rule
     /// <summary>Where it is defined.</summary>
     public SourcePosition At { get; }
 
+    /// <summary>Sentences that its documentation comment gives as <c>@example</c>, lower case; none where it gives none.</summary>
+    public IReadOnlyList<string> Examples { get; internal init; } = [];
+
     /// <summary>Names of rules whose values the rule's own tags use.</summary>
     internal HashSet<string> Used { get; } = [];
+
+    /// <summary>Those of them with whose values the tags calculate.</summary>
+    internal HashSet<string> Computed { get; } = [];
 }

@@ -22,12 +22,14 @@ public static class Matcher
     public static bool IsPrefix(Grammar grammar, string text)
     {
         IReadOnlyCollection<Configuration> reached = Walk(grammar, text);
-        return WordsOf(text).Length > 0 && reached.Count > 0 && reached.All(c => grammar.Automaton.Next(c).Meanings.IsEmpty);
+        return WordsOf(text).Length > 0
+            && reached.All(c => grammar.Automaton.Next(c).Meanings.IsEmpty)
+            && reached.Any(c => !grammar.Automaton.Next(c).Arcs.IsEmpty);
     }
 
     /// <summary>The words of a text, as the grammars write them.</summary>
     public static string[] WordsOf(string text) =>
-        text.ToLowerInvariant().TrimEnd('.', '?', '!', ' ').Split(Between, StringSplitOptions.RemoveEmptyEntries);
+        text.ToLowerInvariant().Replace('\u2019', '\'').TrimEnd('.', '?', '!', ' ').Split(Between, StringSplitOptions.RemoveEmptyEntries);
 
     private static HashSet<Configuration> Walk(Grammar grammar, string text)
     {

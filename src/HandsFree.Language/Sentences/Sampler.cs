@@ -12,16 +12,20 @@ public static class Sampler
     public static string Draw(Grammar grammar, Random random)
     {
         var words = new List<string>();
-        Draw(grammar.Root.Body, random, words);
+        Draw(grammar.Root.Body, grammar.Facts, random, words);
         return string.Join(' ', words);
     }
 
     /// <summary>All sentences, in the order of the grammar; endless for a grammar that repeats, so take what you need.</summary>
     public static IEnumerable<Sentence> All(Grammar grammar) => Walk(grammar, _ => true);
 
-    /// <summary>All sentences that mean one value.</summary>
-    public static IEnumerable<Sentence> For(Grammar grammar, SemanticValue wanted) =>
-        Walk(grammar, c => CanStillMean(c.Frame, wanted)).Where(s => s.Meaning.Equals(wanted));
+    /// <summary>All sentences that mean one value. Ways that can't mean it any more are left early: a field that is set otherwise and
+    /// not set again, a field that will be set and isn't wanted; a list, and a text that a rule builds with <c>$</c>, only grow.</summary>
+    public static IEnumerable<Sentence> For(Grammar grammar, SemanticValue wanted)
+    {
+        var goal = new Goal(wanted);
+        return Walk(grammar, goal.IsPossible).Where(s => s.Meaning.Equals(wanted));
+    }
 
     private static IEnumerable<Sentence> Walk(Grammar grammar, Func<Configuration, bool> worthwhile)
     {
@@ -46,35 +50,7 @@ public static class Sampler
         }
     }
 
-    /// <summary>Whether the fields that are set so far fit the wanted record; a list may still grow.</summary>
-    private static bool CanStillMean(Frame? frame, SemanticValue wanted)
-    {
-        if (wanted is not SemanticRecord record)
-        {
-            return true;
-        }
-
-        for (; frame is not null; frame = frame.Parent)
-        {
-            if (!Fits(frame.Fields, record) || (frame.Passed is SemanticRecord passed && !Fits(passed, record))
-                || (frame.Result is SemanticList some && !record.Fields.Any(f => f.Value is SemanticList && Fits(some, f.Value))))
-            {
-                return false;
-            }
-        }
-
-        return true;
-    }
-
-    private static bool Fits(SemanticRecord soFar, SemanticRecord wanted) => soFar.Fields.All(f => Fits(f.Value, wanted[f.Key]));
-
-    private static bool Fits(SemanticValue soFar, SemanticValue? wanted) => (soFar, wanted) switch
-    {
-        (SemanticList some, SemanticList all) => some.Items.Length <= all.Items.Length && some.Items.SequenceEqual(all.Items.Take(some.Items.Length)),
-        _ => soFar.Equals(wanted),
-    };
-
-    private static void Draw(Expansion e, Random random, List<string> words)
+    private static void Draw(Expansion e, GrammarFacts facts, Random random, List<string> words)
     {
         switch (e)
         {
@@ -82,32 +58,38 @@ public static class Sampler
                 words.Add(word.Word);
                 break;
             case RuleExpansion rule:
-                Draw(rule.Target.Body, random, words);
+                Draw(rule.Target.Body, facts, random, words);
                 break;
             case SequenceExpansion sequence:
                 foreach (Expansion part in sequence.Parts)
                 {
-                    Draw(part, random, words);
+                    Draw(part, facts, random, words);
                 }
 
                 break;
             case AlternativesExpansion alternatives:
-                double at = random.NextDouble() * alternatives.Weights.Sum();
-                int choice = 0;
-                while (choice < alternatives.Choices.Length - 1 && (at -= alternatives.Weights[choice]) >= 0)
-                {
-                    choice++;
-                }
-
-                Draw(alternatives.Choices[choice], random, words);
+                Draw(Choose(alternatives, facts, random), facts, random, words);
                 break;
-            case RepeatExpansion repeat:
+            case RepeatExpansion repeat when facts.CanEnd(repeat.Body):
                 for (int i = 0; (i == 0 && repeat.AtLeastOnce) || ((i == 0 || repeat.More) && i < 8 && random.NextDouble() < 0.5); i++)
                 {
-                    Draw(repeat.Body, random, words);
+                    Draw(repeat.Body, facts, random, words);
                 }
 
                 break;
         }
+    }
+
+    private static Expansion Choose(AlternativesExpansion alternatives, GrammarFacts facts, Random random)
+    {
+        var open = alternatives.Choices.Zip(alternatives.Weights).Where(c => facts.CanEnd(c.First)).ToList();
+        double at = random.NextDouble() * open.Sum(c => c.Second);
+        int choice = 0;
+        while (choice < open.Count - 1 && (at -= open[choice].Second) >= 0)
+        {
+            choice++;
+        }
+
+        return open[choice].First;
     }
 }

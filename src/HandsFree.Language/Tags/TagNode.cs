@@ -9,6 +9,10 @@ internal abstract record TagNode
     /// <summary>Computes the expression.</summary>
     /// <param name="lookup">The value of a rule that was matched in this expansion, or null; "" asks for the value so far.</param>
     public abstract SemanticValue? Evaluate(Func<string, SemanticValue?> lookup);
+
+    /// <summary>Names whose values arithmetic works on.</summary>
+    /// <param name="inArithmetic">Whether the node's value itself goes into arithmetic.</param>
+    public virtual IEnumerable<string> Computed(bool inArithmetic) => [];
 }
 
 /// <summary>A constant.</summary>
@@ -21,6 +25,8 @@ internal sealed record ConstantNode(SemanticValue Value) : TagNode
 internal sealed record ReferenceNode(string Name) : TagNode
 {
     public override SemanticValue? Evaluate(Func<string, SemanticValue?> lookup) => lookup(Name);
+
+    public override IEnumerable<string> Computed(bool inArithmetic) => inArithmetic ? [Name] : [];
 }
 
 /// <summary>[a, b]; an item without a value is left out.</summary>
@@ -28,6 +34,8 @@ internal sealed record ListNode(ImmutableArray<TagNode> Items) : TagNode
 {
     public override SemanticValue Evaluate(Func<string, SemanticValue?> lookup) =>
         new SemanticList([.. Items.Select(i => i.Evaluate(lookup)).OfType<SemanticValue>()]);
+
+    public override IEnumerable<string> Computed(bool inArithmetic) => Items.SelectMany(i => i.Computed(inArithmetic));
 }
 
 /// <summary>a + b, a - b, a * b, a / b on numbers (nothing counts as 0); a &amp; b joins texts.</summary>
@@ -44,8 +52,23 @@ internal sealed record OperationNode(char Operator, TagNode Left, TagNode Right)
 
         decimal a = Number(left);
         decimal b = Number(right);
-        return new SemanticNumber(Operator switch { '+' => a + b, '-' => a - b, '*' => a * b, _ => a / b });
+        if (Operator == '/' && b == 0)
+        {
+            throw new TagException($"{a} can't be divided by 0");
+        }
+
+        try
+        {
+            return new SemanticNumber(Operator switch { '+' => a + b, '-' => a - b, '*' => a * b, _ => a / b });
+        }
+        catch (OverflowException)
+        {
+            throw new TagException($"{a} {Operator} {b} is too large; a number has at most 28 digits");
+        }
     }
+
+    public override IEnumerable<string> Computed(bool inArithmetic) =>
+        Left.Computed(Operator != '&').Concat(Right.Computed(Operator != '&'));
 
     private static decimal Number(SemanticValue? value) => value switch
     {

@@ -28,6 +28,15 @@ public sealed class TagProgram
     /// <summary>Names of the rules whose values are used.</summary>
     public ImmutableHashSet<string> References { get; }
 
+    /// <summary>Names of the fields that it sets.</summary>
+    internal IEnumerable<string> Fields => steps.Select(s => s.Field).OfType<string>();
+
+    /// <summary>Whether it sets the rule's value as a whole.</summary>
+    internal bool SetsValue => steps.Any(s => s.Field is null);
+
+    /// <summary>Names of the rules ("" for the value so far) whose values it computes with, other than by joining texts.</summary>
+    internal IEnumerable<string> Computed => steps.SelectMany(s => s.Expression.Computed(false));
+
     /// <summary>Runs the tag.</summary>
     /// <param name="result">The rule's value so far.</param>
     /// <param name="fields">The rule's fields so far.</param>

@@ -26,7 +26,7 @@ internal sealed class GrammarSearch(NeuralModel model, SearchOptions options)
 
     private sealed class Progress(WrittenAutomaton automaton, SearchOptions options)
     {
-        private readonly Dictionary<SemanticValue, (double LogProbability, double Likeliest, string Words)> values = [];
+        private readonly Dictionary<SemanticValue, (double LogProbability, double Likeliest, IReadOnlyList<int> Tokens)> values = [];
         private List<Hypothesis> open = [new(0, 0, automaton.Start, true, [])];
         private List<(int Parent, int Token)> rows = [];
         private Hypothesis? free;
@@ -64,7 +64,7 @@ internal sealed class GrammarSearch(NeuralModel model, SearchOptions options)
                     {
                         if (token != freely)
                         {
-                            next.Add(new(h.LogProbability + probabilities[token], h.Row, token, node, false, []));
+                            next.Add(new(h.LogProbability + probabilities[token], h.Row, token, node, false, [.. h.Tokens, token]));
                         }
                     }
                 }
@@ -74,8 +74,8 @@ internal sealed class GrammarSearch(NeuralModel model, SearchOptions options)
         }
 
         public SearchResult Result(Vocabulary vocabulary) => new(
-            values.ToDictionary(v => v.Key, v => (v.Value.LogProbability, v.Value.Words)),
-            free is null ? "" : vocabulary.Text(free.Tokens),
+            values.ToDictionary(v => v.Key, v => (v.Value.LogProbability, automaton.Words(vocabulary.Text(v.Value.Tokens), v.Key))),
+            free is null ? "" : vocabulary.Text(free.Tokens).Trim(),
             free?.LogProbability ?? double.NegativeInfinity,
             empty,
             freeEnded && free is { Node: not null, Tokens.Count: > 0 } && automaton.Endings(free.Node).Length == 0);
@@ -99,13 +99,13 @@ internal sealed class GrammarSearch(NeuralModel model, SearchOptions options)
         private void End(Hypothesis h, LogSoftmax probabilities)
         {
             var endings = automaton.Endings(h.Node!);
-            foreach (var (meaning, words) in endings)
+            foreach (SemanticValue meaning in endings)
             {
                 double ended = h.LogProbability + probabilities[Vocabulary.End] - Math.Log(endings.Length);
                 bestEnded = Math.Max(bestEnded, ended);
                 values[meaning] = values.TryGetValue(meaning, out var before)
-                    ? (LogAdd(before.LogProbability, ended), Math.Max(before.Likeliest, ended), ended > before.Likeliest ? words : before.Words)
-                    : (ended, ended, words);
+                    ? (LogAdd(before.LogProbability, ended), Math.Max(before.Likeliest, ended), ended > before.Likeliest ? h.Tokens : before.Tokens)
+                    : (ended, ended, h.Tokens);
             }
         }
 

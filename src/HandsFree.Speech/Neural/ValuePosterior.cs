@@ -7,7 +7,7 @@ internal static class ValuePosterior
     private const double Allowance = 7;
 
     /// <summary>A value below this probability is not heard.</summary>
-    private const double LeastProbability = 0.5;
+    private const double LeastProbability = 0.7;
 
     /// <summary>Decides what was heard.</summary>
     /// <param name="found">The scores.</param>

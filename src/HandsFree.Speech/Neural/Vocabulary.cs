@@ -61,6 +61,6 @@ internal sealed class Vocabulary
         return new([.. texts]);
     }
 
-    /// <summary>The text of a sequence of tokens, without the blank in front.</summary>
-    public string Text(IEnumerable<int> tokens) => string.Concat(tokens.Select(t => texts[t])).Trim();
+    /// <summary>The text of a sequence of tokens, with the blank in front that most begin with.</summary>
+    public string Text(IEnumerable<int> tokens) => string.Concat(tokens.Select(t => texts[t]));
 }

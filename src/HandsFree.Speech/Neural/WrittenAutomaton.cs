@@ -12,6 +12,7 @@ internal sealed class WrittenAutomaton
     private readonly Vocabulary vocabulary;
     private readonly Dictionary<WrittenNode, WrittenNode> nodes = new(new SameItems());
     private readonly Dictionary<(Configuration, Joint), WrittenItem[]> openings = [];
+    private readonly Dictionary<Configuration, Configuration> ended = [];
 
     public WrittenAutomaton(Grammar grammar, Vocabulary vocabulary)
     {
@@ -54,11 +55,28 @@ internal sealed class WrittenAutomaton
     }
 
     /// <summary>What the text means if it ends here; none where it can't.</summary>
-    public (SemanticValue Meaning, string Words)[] Endings(WrittenNode node) => node.Endings ??=
-        [.. node.Items
-            .Where(i => i.At == i.Text.Length && Writing.CanEnd(i.Joint))
-            .SelectMany(i => words.Next(i.Target).Meanings.Select(m => (m, i.Words?.ToString() ?? "")))
-            .DistinctBy(e => e.m)];
+    public SemanticValue[] Endings(WrittenNode node) => node.Endings ??=
+        [.. node.Items.Where(IsEnded).SelectMany(i => words.Next(i.Target).Meanings).Distinct()];
+
+    /// <summary>The spoken words of a text that the grammar accepts with a meaning; the first where several are written alike.</summary>
+    public string Words(string text, SemanticValue meaning)
+    {
+        HashSet<WrittenItem> at = [.. Start.Items];
+        foreach (char c in text)
+        {
+            var next = new HashSet<WrittenItem>();
+            foreach (WrittenItem item in at)
+            {
+                Follow(item, c, next);
+            }
+
+            at = next;
+        }
+
+        return at.First(i => IsEnded(i) && words.Next(i.Target).Meanings.Contains(meaning)).Words?.ToString() ?? "";
+    }
+
+    private static bool IsEnded(WrittenItem item) => item.At == item.Text.Length && Writing.CanEnd(item.Joint);
 
     private void Collect(WrittenNode node, TokenTrie tokens, List<(int, WrittenNode)> found)
     {
@@ -155,8 +173,6 @@ internal sealed class WrittenAutomaton
 
         return known;
     }
-
-    private readonly Dictionary<Configuration, Configuration> ended = [];
 
     /// <summary>The configuration with nothing after it: after a full stop the sentence is over.</summary>
     private Configuration Ended(Configuration at)

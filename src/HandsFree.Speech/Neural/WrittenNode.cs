@@ -13,7 +13,7 @@ internal sealed class WrittenNode(WrittenItem[] items)
     public Dictionary<char, WrittenNode?> Next { get; } = [];
 
     /// <summary>What the text means if it ends here; null before it was asked.</summary>
-    public (SemanticValue Meaning, string Words)[]? Endings { get; set; }
+    public SemanticValue[]? Endings { get; set; }
 
     /// <summary>The tokens that can follow; null before it was asked.</summary>
     public (int Token, WrittenNode Node)[]? Tokens { get; set; }

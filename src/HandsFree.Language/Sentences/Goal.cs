@@ -1,0 +1,96 @@
+using System.Collections.Immutable;
+using HandsFree.Language.Automata;
+using HandsFree.Language.Grammars;
+using HandsFree.Language.Meaning;
+
+namespace HandsFree.Language.Sentences;
+
+/// <summary>Says of a configuration whether a wanted value can still come of it.</summary>
+internal sealed class Goal(SemanticValue wanted)
+{
+    private readonly Outlook outlook = new();
+    private readonly SemanticRecord fields = wanted as SemanticRecord ?? SemanticRecord.Empty;
+
+    public bool IsPossible(Configuration at)
+    {
+        Dictionary<string, int> holders = [];
+        Dictionary<string, SemanticValue> settled = [];
+        var later = ImmutableHashSet<string>.Empty;
+        foreach (var (frame, remaining) in JoinedFrames(at))
+        {
+            if (remaining.Must.Any(name => fields[name] is null))
+            {
+                return false;
+            }
+
+            later = later.Union(remaining.May);
+            IEnumerable<KeyValuePair<string, SemanticValue>> passed = frame.Passed is SemanticRecord record ? record.Fields : [];
+            foreach (var (name, value) in frame.Fields.Fields.Concat(passed))
+            {
+                holders[name] = holders.GetValueOrDefault(name) + 1;
+                settled[name] = value;
+            }
+        }
+
+        return settled.All(s => holders[s.Key] > 1 || later.Contains(s.Key) || s.Value.Equals(fields[s.Key])) && ResultsFit(at.Frame);
+    }
+
+    /// <summary>The frames whose fields end in the sentence's own record, outermost first, with what the rest of each may set.</summary>
+    private IEnumerable<(Frame Frame, FieldSets Remaining)> JoinedFrames(Configuration at)
+    {
+        var levels = new Stack<(Frame Frame, FieldSets Remaining)>();
+        Continuation? rest = at.Rest;
+        for (Frame? frame = at.Frame; frame is not null; frame = frame.Parent)
+        {
+            FieldSets sum = FieldSets.None;
+            for (; rest is { Node: not null }; rest = rest.Rest)
+            {
+                sum = sum.Then(outlook.Of(rest.Node, frame.Rule));
+            }
+
+            rest = rest?.Rest;
+            levels.Push((frame, sum));
+        }
+
+        Frame? above = null;
+        foreach (var level in levels)
+        {
+            if (outlook.SetsValue(level.Frame.Rule) || above?.Rule.Used.Contains(level.Frame.Rule.Name) == true)
+            {
+                yield break;
+            }
+
+            yield return level;
+            above = level.Frame;
+        }
+    }
+
+    private bool ResultsFit(Frame? frame)
+    {
+        for (; frame is not null; frame = frame.Parent)
+        {
+            bool fits = frame.Result switch
+            {
+                SemanticList list => Contains(wanted, whole => whole is SemanticList all && Begins(all, list)),
+                SemanticText text when frame.Rule.Used.Contains("") =>
+                    Contains(wanted, whole => whole is SemanticText all && all.Value.Contains(text.Value, StringComparison.Ordinal)),
+                _ => true,
+            };
+            if (!fits)
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private static bool Begins(SemanticList whole, SemanticList some) => whole.Items.Take(some.Items.Length).SequenceEqual(some.Items);
+
+    private static bool Contains(SemanticValue value, Func<SemanticValue, bool> holds) => holds(value) || value switch
+    {
+        SemanticList list => list.Items.Any(i => Contains(i, holds)),
+        SemanticRecord record => record.Fields.Any(f => Contains(f.Value, holds)),
+        _ => false,
+    };
+}

@@ -1,0 +1,79 @@
+using HandsFree.Language.Grammars;
+
+namespace HandsFree.Language.Sentences;
+
+/// <summary>Which fields parts of a grammar may still set.</summary>
+internal sealed class Outlook
+{
+    private readonly Dictionary<(Expansion, Rule), FieldSets> known = [];
+    private readonly Dictionary<Rule, bool> valued = [];
+    private readonly Dictionary<Rule, FieldSets> open = [];
+
+    /// <summary>What a node sets in the record of the rule that it stands in.</summary>
+    public FieldSets Of(Expansion e, Rule within)
+    {
+        if (!known.TryGetValue((e, within), out FieldSets? sets))
+        {
+            sets = Find(e, within);
+            if (open.Count == 0)
+            {
+                known.Add((e, within), sets);
+            }
+        }
+
+        return sets;
+    }
+
+    /// <summary>Whether a tag of the rule sets its value as a whole, so that fields may be lost.</summary>
+    public bool SetsValue(Rule rule)
+    {
+        if (!valued.TryGetValue(rule, out bool sets))
+        {
+            sets = SetsValue(rule.Body);
+            valued.Add(rule, sets);
+        }
+
+        return sets;
+    }
+
+    private FieldSets Find(Expansion e, Rule within) => e switch
+    {
+        TagExpansion t => new([.. t.Program.Fields], [.. t.Program.Fields]),
+        RuleExpansion r => within.Used.Contains(r.Target.Name) ? FieldSets.None : OfRule(r.Target),
+        SequenceExpansion s => s.Parts.Aggregate(FieldSets.None, (sum, p) => sum.Then(Of(p, within))),
+        AlternativesExpansion { Choices: [var first, .. var more] } => more.Aggregate(Of(first, within), (sum, c) => sum.Or(Of(c, within))),
+        RepeatExpansion r => r.AtLeastOnce ? Of(r.Body, within) : Of(r.Body, within).Optional(),
+        _ => FieldSets.None,
+    };
+
+    private FieldSets OfRule(Rule rule)
+    {
+        if (open.TryGetValue(rule, out FieldSets? soFar))
+        {
+            return soFar;
+        }
+
+        FieldSets before;
+        FieldSets now = FieldSets.None;
+        do
+        {
+            before = now;
+            open[rule] = now;
+            now = Of(rule.Body, rule);
+            now = SetsValue(rule) ? now.Optional() : now;
+        }
+        while (now.May.Count > before.May.Count);
+
+        open.Remove(rule);
+        return now;
+    }
+
+    private static bool SetsValue(Expansion e) => e switch
+    {
+        TagExpansion t => t.Program.SetsValue,
+        SequenceExpansion s => s.Parts.Any(SetsValue),
+        AlternativesExpansion a => a.Choices.Any(SetsValue),
+        RepeatExpansion r => SetsValue(r.Body),
+        _ => false,
+    };
+}
