@@ -15,6 +15,10 @@ public interface ISpeechDetector : IDisposable
     /// <exception cref="ArgumentException">Another length.</exception>
     float Probability(ReadOnlySpan<float> frame);
 
-    /// <summary>Forgets the stream.</summary>
+    /// <summary>Forgets the stream; the next one is taken to begin after quiet.</summary>
     void Reset();
+
+    /// <summary>Forgets the stream and gets used to the noise of a recording that will be judged next.</summary>
+    /// <param name="recording">All of it, 16 kHz mono in [-1, 1].</param>
+    void Accustom(ReadOnlySpan<float> recording);
 }

@@ -8,6 +8,10 @@ public sealed class SileroSpeechDetector : ISpeechDetector
     private const int ContextSamples = 64;
     private const int StateValues = 2 * 128;
 
+    /// <summary>Quiet that a stream is taken to begin after (0.4 s). Without it, speech that a recording begins with was found late or,
+    /// whispered, not at all.</summary>
+    private const int QuietFrames = 12;
+
     private static readonly string[] InputNames = ["input", "state", "sr"];
     private static readonly string[] OutputNames = ["output", "stateN"];
 
@@ -19,6 +23,7 @@ public sealed class SileroSpeechDetector : ISpeechDetector
     private readonly RunOptions _run = new();
     private readonly OrtValue[] _inputs;
     private readonly OrtValue[] _outputs;
+    private readonly float[] _stateAfterQuiet;
 
     /// <summary>Loads the model.</summary>
     /// <param name="modelPath">The file silero_vad_v6.onnx.</param>
@@ -49,6 +54,7 @@ public sealed class SileroSpeechDetector : ISpeechDetector
             OrtValue.CreateTensorValueFromMemory(_probability, [1, 1]),
             OrtValue.CreateTensorValueFromMemory(_newState, [2, 1, 128]),
         ];
+        _stateAfterQuiet = HearQuiet();
     }
 
     /// <inheritdoc/>
@@ -69,8 +75,12 @@ public sealed class SileroSpeechDetector : ISpeechDetector
     public void Reset()
     {
         Array.Clear(_input);
-        Array.Clear(_state);
+        _stateAfterQuiet.CopyTo(_state, 0);
     }
+
+    /// <inheritdoc/>
+    /// <remarks>The model does that by itself as it listens; hearing a recording twice was measured to be worse.</remarks>
+    public void Accustom(ReadOnlySpan<float> recording) => Reset();
 
     /// <inheritdoc/>
     public void Dispose()
@@ -82,5 +92,16 @@ public sealed class SileroSpeechDetector : ISpeechDetector
 
         _run.Dispose();
         _session.Dispose();
+    }
+
+    private float[] HearQuiet()
+    {
+        float[] quiet = new float[ISpeechDetector.FrameSamples];
+        for (int i = 0; i < QuietFrames; i++)
+        {
+            Probability(quiet);
+        }
+
+        return [.. _state];
     }
 }

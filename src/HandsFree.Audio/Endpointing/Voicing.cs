@@ -17,18 +17,26 @@ internal static class Voicing
         int length = samples.Length - LongestPeriod;
         ReadOnlySpan<float> fixedPart = samples[..length];
         double fixedPower = Dot(fixedPart, fixedPart);
+        ReadOnlySpan<float> first = samples.Slice(ShortestPeriod, length);
+        double movedPower = Dot(first, first);
         for (int lag = ShortestPeriod; lag <= LongestPeriod; lag++)
         {
-            ReadOnlySpan<float> moved = samples.Slice(lag, length);
-            double power = Math.Sqrt(fixedPower * Dot(moved, moved));
+            double power = Math.Sqrt(fixedPower * Math.Max(movedPower, 0));
             if (power > 1e-12)
             {
-                best = Math.Max(best, Dot(fixedPart, moved) / power);
+                best = Math.Max(best, Dot(fixedPart, samples.Slice(lag, length)) / power);
+            }
+
+            if (lag < LongestPeriod)
+            {
+                movedPower += Square(samples[lag + length]) - Square(samples[lag]);
             }
         }
 
         return best;
     }
+
+    private static double Square(float sample) => (double)sample * sample;
 
     private static float Dot(ReadOnlySpan<float> a, ReadOnlySpan<float> b)
     {

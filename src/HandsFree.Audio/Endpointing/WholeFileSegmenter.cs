@@ -13,7 +13,7 @@ public static class WholeFileSegmenter
 
     /// <summary>One segment with 0.4 s before and after the speech (the recording's own where it has it, else zeros), at least 1 s in all;
     /// null where there is no speech.</summary>
-    /// <param name="detector">It hears the recording twice: the first time only to get used to its noise.</param>
+    /// <param name="detector">Gets used to the recording's noise first, then judges it.</param>
     /// <param name="samples">16 kHz mono in [-1, 1].</param>
     public static SpeechSegment? Segment(ISpeechDetector detector, ReadOnlySpan<float> samples)
     {
@@ -38,20 +38,17 @@ public static class WholeFileSegmenter
         return new SpeechSegment(padded, position, start, end, SampleTime.Of(speechSamples), level, SegmentEnd.StreamEnded);
     }
 
-    internal static float[] Probabilities(ISpeechDetector detector, ReadOnlySpan<float> samples)
+    private static float[] Probabilities(ISpeechDetector detector, ReadOnlySpan<float> samples)
     {
         float[] probabilities = new float[(samples.Length + ISpeechDetector.FrameSamples - 1) / ISpeechDetector.FrameSamples];
         float[] frame = new float[ISpeechDetector.FrameSamples];
-        detector.Reset();
-        for (int pass = 0; pass < 2; pass++)
+        detector.Accustom(samples);
+        for (int i = 0; i < probabilities.Length; i++)
         {
-            for (int i = 0; i < probabilities.Length; i++)
-            {
-                ReadOnlySpan<float> rest = samples[(i * frame.Length)..];
-                Array.Clear(frame);
-                rest[..Math.Min(rest.Length, frame.Length)].CopyTo(frame);
-                probabilities[i] = detector.Probability(frame);
-            }
+            ReadOnlySpan<float> rest = samples[(i * frame.Length)..];
+            Array.Clear(frame);
+            rest[..Math.Min(rest.Length, frame.Length)].CopyTo(frame);
+            probabilities[i] = detector.Probability(frame);
         }
 
         return probabilities;

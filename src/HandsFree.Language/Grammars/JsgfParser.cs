@@ -28,8 +28,8 @@ internal sealed partial class JsgfParser
     {
         TakeWord("grammar");
         string full = Take(JsgfTokenKind.Word, "the grammar's name").Text;
-        TakeSign(";");
         lexer.TakeComment();
+        TakeSign(";");
         var file = new JsgfFile(full[(full.LastIndexOf('.') + 1)..]);
         while (token is { Kind: JsgfTokenKind.Word, Text: "import" })
         {

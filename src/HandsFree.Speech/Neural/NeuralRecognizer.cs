@@ -52,7 +52,19 @@ public sealed class NeuralRecognizer : IRecognizer
         }
 
         float[] padded = new float[Math.Max(samples.Length, LeastSamples)];
-        samples.CopyTo(padded.AsSpan((padded.Length - samples.Length) / 2));
+        int start = (padded.Length - samples.Length) / 2;
+        bool silent = true;
+        for (int i = 0; i < samples.Length; i++)
+        {
+            padded[start + i] = float.IsFinite(samples[i]) ? Math.Clamp(samples[i], -1, 1) : 0;
+            silent &= padded[start + i] == 0;
+        }
+
+        if (silent)
+        {
+            return Hearing.Nothing;
+        }
+
         SearchResult found = search.Run(padded, Automaton(grammar));
         return ValuePosterior.Decide(found, samples.Length / 16000.0);
     }

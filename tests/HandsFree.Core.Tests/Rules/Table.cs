@@ -1,4 +1,6 @@
+using HandsFree.Core.Rules;
 using HandsFree.TestKit;
+using Xunit;
 
 namespace HandsFree.Core.Tests.Rules;
 
@@ -18,7 +20,16 @@ internal static class Table
         ];
     }
 
-    public static IEnumerable<Xunit.TheoryDataRow<string>> Ids(string name) => Read(name).Select(r => new Xunit.TheoryDataRow<string>(r["id"]));
+    public static Outcome Outcome(string words) => words switch
+    {
+        "accept" => Core.Rules.Outcome.Accept,
+        "report this shift" => Core.Rules.Outcome.ReportThisShift,
+        "report now" => Core.Rules.Outcome.ReportNow,
+        "ask again" => Core.Rules.Outcome.AskAgain,
+        _ => throw new FormatException(words),
+    };
+
+    public static IEnumerable<TheoryDataRow<string>> Ids(string name) => Read(name).Select(r => new TheoryDataRow<string>(r["id"]));
 
     public static IReadOnlyDictionary<string, string> Row(string name, string id) => Read(name).Single(r => r["id"] == id);
 }

@@ -1,4 +1,3 @@
-using HandsFree.Core.Rules;
 using Shouldly;
 using Xunit;
 
@@ -21,7 +20,7 @@ public class WorkedExampleTests
             Notation.Context(row["resident"], row["earlier"], row["symptoms"], int.Parse(row["rechecks"])));
 
         string because = $"{row["source"]}; {row["choice"]}; reasons: {string.Join(" | ", decision.Reasons)}";
-        Words(decision.Outcome).ShouldBe(row["outcome"], because);
+        decision.Outcome.ShouldBe(Table.Outcome(row["outcome"]), because);
         (decision.Recheck is null ? "-" : $"{decision.Recheck.After.TotalMinutes:0} min").ShouldBe(row["recheck"], because);
         decision.Danger.ShouldBe(row["danger"] == "yes", because);
         row["rules"].Split(';', StringSplitOptions.RemoveEmptyEntries).ShouldBeSubsetOf(decision.Reasons.Select(r => r.Rule), because);
@@ -44,12 +43,4 @@ public class WorkedExampleTests
 
         TestRules.Defaults.Describe().Where(r => r.InForce).Select(r => r.Id).Where(id => !named.Contains(id)).ShouldBeEmpty();
     }
-
-    private static string Words(Outcome outcome) => outcome switch
-    {
-        Outcome.Accept => "accept",
-        Outcome.AskAgain => "ask again",
-        Outcome.ReportNow => "report now",
-        _ => "report this shift",
-    };
 }

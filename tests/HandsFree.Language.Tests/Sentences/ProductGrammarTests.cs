@@ -1,41 +1,56 @@
 using HandsFree.Language.Grammars;
 using HandsFree.Language.Sentences;
-using HandsFree.TestKit;
 using Shouldly;
 using Xunit;
 
 namespace HandsFree.Language.Tests.Sentences;
 
+/// <summary>What holds for the grammars of the product as a whole.</summary>
 public sealed class ProductGrammarTests
 {
     [Theory]
-    [InlineData("readings", "pulse seventy two", """{"kind": "pulse", "value": 72}""")]
-    [InlineData("readings", "blood pressure one eighteen over seventy six", """{"kind": "blood pressure", "value": [118, 76]}""")]
-    [InlineData("readings", "blood pressure one hundred and eighteen over seven six left arm sitting", """{"kind": "blood pressure", "value": [118, 76], "qualifiers": ["left arm", "sitting"]}""")]
-    [InlineData("readings", "temperature ninety eight point six", """{"kind": "temperature", "value": 98.6}""")]
-    [InlineData("readings", "temperature thirty seven two", """{"kind": "temperature", "value": 37.2}""")]
-    [InlineData("readings", "temperature one hundred two", """{"kind": "temperature", "value": 102}""")]
-    [InlineData("readings", "temperature nine eight six", """{"kind": "temperature", "value": 98.6}""")]
-    [InlineData("readings", "oxygen ninety two on two liters", """{"kind": "oxygen", "value": 92, "qualifiers": ["on two liters"]}""")]
-    [InlineData("readings", "pulse forty four in thirty seconds", """{"kind": "pulse", "counted": 44, "seconds": 30}""")]
-    [InlineData("readings", "sixteen to eighteen", """{"hedge": true}""")]
-    [InlineData("readings", "it was about seventy I think", """{"hedge": true}""")]
-    [InlineData("readings", "I think it is roughly one hundred", """{"hedge": true}""")]
-    [InlineData("readings", "somewhere near one oh five", """{"hedge": true}""")]
-    [InlineData("readings", "weight refused", """{"not taken": "refused", "kind": "weight"}""")]
-    [InlineData("confirmation", "no it is ninety seven", """{"corrected": 97}""")]
-    [InlineData("confirmation", "no one three nine", """{"corrected": 139}""")]
-    [InlineData("confirmation", "change it to seven three", """{"corrected": 73}""")]
-    [InlineData("confirmation", "no ninety eight six", """{"corrected": 98.6}""")]
-    [InlineData("identity", "room one twelve bed b", """{"room": 112, "bed": "b"}""")]
-    [InlineData("identity", "room six", """{"room": 6, "bed": null}""")]
-    [InlineData("identity", "october twenty fifth nineteen forty five", """{"born": "1945-10-25"}""")]
-    [InlineData("identity", "february third", """{"born": "02-03"}""")]
-    [InlineData("identity", "band four oh one one", """{"band": "4011"}""")]
-    [InlineData("count", "forty four", """{"count": 44}""")]
-    [InlineData("handover", "how is room fourteen", """{"query": "room", "room": 14}""")]
-    public void A_sentence_means_one_thing(string grammar, string words, string meaning) =>
-        Matcher.Match(Load(grammar), words).Select(m => m.ToString()).ShouldBe([meaning]);
+    [MemberData(nameof(ProductGrammars.Listened), MemberType = typeof(ProductGrammars))]
+    public void Words_are_plain_lower_case(string grammar, string? rule) =>
+        ProductGrammars.Load(grammar, rule).Words.Where(w => !w.All(c => c is (>= 'a' and <= 'z') or '\'')).ShouldBeEmpty();
 
-    private static Grammar Load(string name) => Grammar.Load(Path.Combine(Shared.Repository, "grammars", name + ".jsgf"));
+    [Theory]
+    [MemberData(nameof(ProductGrammars.Listened), MemberType = typeof(ProductGrammars))]
+    public void No_sentence_begins_with_oh(string grammar, string? rule)
+    {
+        Grammar loaded = ProductGrammars.Load(grammar, rule);
+        loaded.Automaton.Next(loaded.Automaton.Start).Arcs.ShouldNotContain(a => a.Word == "oh");
+    }
+
+    [Theory]
+    [InlineData("readings")]
+    [InlineData("value")]
+    [InlineData("count")]
+    [InlineData("handover")]
+    [InlineData("identity")]
+    public void Yes_and_no_are_no_sentences_where_nothing_was_read_back(string grammar)
+    {
+        ProductGrammars.Load(grammar).Words.ShouldNotContain("yes");
+        Matcher.Match(ProductGrammars.Load(grammar), "no").ShouldBeEmpty();
+    }
+
+    [Theory]
+    [MemberData(nameof(ProductGrammars.Listened), MemberType = typeof(ProductGrammars))]
+    public void Never_correct_and_never_regular(string grammar, string? rule)
+    {
+        ProductGrammars.Load(grammar, rule).Words.ShouldNotContain("correct");
+        ProductGrammars.Load(grammar, rule).Words.ShouldNotContain("regular");
+    }
+
+    [Fact]
+    public void A_temperatures_tenths_need_point_after_a_hundred()
+    {
+        Grammar temperature = ProductGrammars.Load("value", "temperature");
+        for (int units = 1; units <= 9; units++)
+        {
+            string unit = Spoken.SpokenNumber.Words(units);
+            Matcher.Match(temperature, "one hundred " + unit).Single().ShouldBe(Spoken.Means.Record(("value", Spoken.Means.Number(100 + units))));
+            Matcher.Match(temperature, $"one hundred {unit} five").ShouldBeEmpty();
+            Matcher.Match(temperature, $"one oh {unit} five").ShouldBeEmpty();
+        }
+    }
 }

@@ -41,9 +41,14 @@ internal static class RuleAsking
             return Spoken(rule, s, amount, null);
         }
 
-        // An order replaces the limits below it on its side; a danger value stays one only beyond the order as well.
-        bool beyondOrder = rule.Test.HoldsForOrder(amount, rule.Test.LimitOf(order));
-        return beyondOrder ? (rule.Danger ? Spoken(rule, s, amount, null) : null) : Replaced(rule, amount, order);
+        // An order replaces the limits below it on its side. Beyond the order and a default that reports now, both speak: an
+        // order never makes help slower.
+        if (!rule.Test.HoldsForOrder(amount, rule.Test.LimitOf(order)))
+        {
+            return Replaced(rule, amount, order);
+        }
+
+        return rule.Action == Outcome.ReportNow ? Spoken(rule, s, amount, null) : null;
     }
 
     private static Hit Spoken(Rule rule, Situation s, Amount amount, OrderedLimit? order)
