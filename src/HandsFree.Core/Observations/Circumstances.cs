@@ -30,6 +30,9 @@ public sealed record Circumstances
     /// <summary>Seconds of the count: 15, 30 or 60.</summary>
     public int? CountedSeconds { get; init; }
 
+    /// <summary>Minutes since hot or cold food, drink, gum or smoke before a temperature by mouth; null where nothing was said.</summary>
+    public int? MinutesSinceFoodOrDrink { get; init; }
+
     /// <summary>The value was first said as a guess and then again without a count between (safety rule 12).</summary>
     public bool SaidAsGuessFirst { get; init; }
 }

@@ -7,4 +7,8 @@ namespace HandsFree.Core.Residents;
 /// <param name="Greatest">Values above are reported; null where the high side has no order.</param>
 /// <param name="OrderedBy">Who ordered it.</param>
 /// <param name="OrderedOn">The day of the order.</param>
-public sealed record OrderedLimit(LimitedValue Value, decimal? Least, decimal? Greatest, string OrderedBy, DateOnly OrderedOn);
+public sealed record OrderedLimit(LimitedValue Value, decimal? Least, decimal? Greatest, string OrderedBy, DateOnly OrderedOn)
+{
+    /// <summary>When a temporary limit (a nurse's plan) ends; null for one that stands until it is changed.</summary>
+    public DateTimeOffset? Until { get; init; }
+}

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using HandsFree.Language.Grammars;
 using HandsFree.Language.Meaning;
+using HandsFree.Language.Numbers;
 using HandsFree.Language.Tags;
 
 namespace HandsFree.Language.Automata;
@@ -27,7 +28,7 @@ internal sealed record Frame(
 
     /// <summary>The value of the rule once it is complete.</summary>
     public SemanticValue? Value =>
-        Result ?? (Fields.Fields.IsEmpty ? Passed ?? OnlyReference : Passed is SemanticRecord passed ? Join(passed, Fields) : Fields);
+        (Result is SemanticText said ? new SemanticText(Figures.Close(said.Value)) : Result) ?? (Fields.Fields.IsEmpty ? Passed ?? OnlyReference : Passed is SemanticRecord passed ? Join(passed, Fields) : Fields);
 
     private SemanticValue? OnlyReference => References.Count == 1 ? References.Values.First() : null;
 
@@ -37,9 +38,10 @@ internal sealed record Frame(
         return this with { Result = result, Fields = fields, hash = 0 };
     }
 
-    /// <summary>A text that grows word by word, for grammars without tags.</summary>
+    /// <summary>A text that grows word by word, for grammars without tags; numbers as figures, so that two ways to say one string
+    /// of digits mean the same.</summary>
     public Frame Say(string word) =>
-        this with { Result = new SemanticText(Result is SemanticText said ? said.Value + " " + word : word), hash = 0 };
+        this with { Result = new SemanticText(Figures.Append(Result is SemanticText said ? said.Value : "", word)), hash = 0 };
 
     /// <summary>Takes the value of a referred rule.</summary>
     public Frame Receive(string rule, SemanticValue? value)

@@ -45,6 +45,10 @@ public sealed class WordAutomaton
         }
     }
 
+    /// <summary>A configuration that means the same and that nothing can follow: the sentence is over.</summary>
+    public Configuration WithoutArcs(Configuration at) =>
+        new(null, null) { Moves = new Moves([], Next(at).Meanings) };
+
     private Moves Unfold(Configuration at)
     {
         var arcs = ImmutableArray.CreateBuilder<Arc>();

@@ -22,7 +22,7 @@ public sealed class Grammar
     /// <summary>What follows from the rules.</summary>
     internal GrammarFacts Facts { get; }
 
-    /// <summary>Name of the grammar, with the rule where it isn't the grammar's own public one: "confirmation#pulse".</summary>
+    /// <summary>Name of the grammar, with the rule where it isn't the grammar's own public one: "confirmation#answer".</summary>
     public string Name { get; }
 
     /// <summary>The rule that is listened for.</summary>

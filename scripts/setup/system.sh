@@ -1,0 +1,82 @@
+# The system's packages: the recogniser that needs no model and the voices. Sourced by setup.sh.
+# shellcheck shell=bash disable=SC2034,SC2086
+
+system_packages="pocketsphinx libpocketsphinx3 pocketsphinx-en-us flite libflite1 espeak-ng"
+system_why="the recogniser that needs no model (pocketsphinx), the read-back's voice (flite), the second voice (espeak-ng)"
+
+# missing_packages: those of the list that are not installed, on one line.
+missing_packages() {
+    local installed package missing=""
+    installed=" $(dpkg-query -W -f='${db:Status-Status}:${Package} ' $system_packages 2>/dev/null || true)"
+    for package in $system_packages; do
+        case "$installed" in
+            *" installed:$package "*) ;;
+            *) missing="$missing $package" ;;
+        esac
+    done
+    printf '%s' "${missing# }"
+}
+
+has_system() {
+    if have dpkg-query; then
+        [ -z "$(missing_packages)" ]
+    else
+        have flite && have espeak-ng && { have pocketsphinx || have pocketsphinx_continuous; }
+    fi
+}
+
+without_system="without them only the neural or the vosk engine can hear, and a read-back without a voice is shown as text"
+
+# as_root: sets the variable 'root_prefix' to what runs a command as root, or returns 1.
+as_root() {
+    root_prefix=""
+    [ "$(id -u)" -eq 0 ] && return 0
+    have sudo && sudo -n true 2>/dev/null || return 1
+    root_prefix="sudo -n"
+}
+
+setup_system() {
+    local missing package
+    if ! have apt-get || ! have dpkg-query; then
+        reason="no apt-get here: install pocketsphinx (library and US English model), flite and espeak-ng with this system's package manager; $without_system"
+        return 1
+    fi
+    missing="$(missing_packages)"
+    if ! as_root; then
+        reason="not root and no sudo without a password: run 'sudo apt-get install $missing' once; $without_system"
+        return 1
+    fi
+    say "set-up: installing Debian packages $missing: $system_why ..."
+    apt_install $missing && return 0
+    # One that this release lacks must not keep the others away.
+    for package in $missing; do
+        apt_install "$package" || true
+    done
+    missing="$(missing_packages)"
+    [ -z "$missing" ] && return 0
+    reason="apt-get could not install $missing (see $HANDSFREE_TOOLS/apt.log); $without_system"
+    return 1
+}
+
+# fetcher COMMAND PACKAGE WHY: true where the command is there, after installing its Debian package where that can be done.
+fetcher() {
+    have "$1" && return 0
+    have apt-get && as_root || return 1
+    say "set-up: installing Debian package $2: it fetches $3 ..."
+    apt_install "$2" && have "$1"
+}
+
+apt_run() {
+    $root_prefix env DEBIAN_FRONTEND=noninteractive apt-get -qq -o DPkg::Lock::Timeout=120 -o Acquire::Retries=1 \
+        -o Acquire::http::Timeout=30 "$@" </dev/null >>"$HANDSFREE_TOOLS/apt.log" 2>&1
+}
+
+# With the package lists as they are; with new ones where that fails.
+apt_install() {
+    apt_run install -y --no-install-recommends "$@" && return 0
+    if [ -z "${lists_are_new-}" ]; then
+        lists_are_new=yes
+        apt_run update && apt_run install -y --no-install-recommends "$@" && return 0
+    fi
+    return 1
+}

@@ -1,0 +1,35 @@
+using System.Collections.Immutable;
+using HandsFree.Core.Journal;
+using HandsFree.Core.Observations;
+using HandsFree.Core.Quantities;
+using HandsFree.Core.Rules;
+
+namespace HandsFree.Core.Dialogue;
+
+/// <summary>Asks the rules about a reading of the resident in hand.</summary>
+internal static class Deciding
+{
+    /// <summary>Symptoms that change what the rules say of a pulse or a pressure, and how they are asked for.</summary>
+    private static readonly ImmutableDictionary<VitalSign, (string Text, ImmutableHashSet<string> Symptoms)> Symptoms =
+        new Dictionary<VitalSign, (string, ImmutableHashSet<string>)>
+        {
+            [VitalSign.Pulse] = ("Short of breath?", ["short of breath"]),
+            [VitalSign.BloodPressure] = ("Chest pain, headache, or weakness?", ["chest pain", "headache", "weakness"]),
+        }.ToImmutableDictionary();
+
+    public static Decision Decide(this Turn turn, Reading reading, IReadOnlySet<string>? symptoms = null)
+    {
+        ResidentSet set = turn.Set;
+        IReadOnlyList<PastReading> earlier = PastReadings.Of(turn.State.Journal, set.Resident.Id);
+        var context = new DecisionContext(
+            set.Resident, earlier, set.RechecksDone(reading.Value.Sign), turn.At, symptoms ?? ImmutableHashSet<string>.Empty);
+        return turn.Parts.Rules.Decide(reading, context);
+    }
+
+    /// <summary>The question whose yes would make the decision graver; null where no symptom changes anything.</summary>
+    public static (string Text, ImmutableHashSet<string> Symptoms)? SymptomQuestion(this Turn turn, Reading reading) =>
+        Symptoms.TryGetValue(reading.Value.Sign, out var asked)
+        && turn.Decide(reading, asked.Symptoms).Outcome > turn.Decide(reading).Outcome
+            ? asked
+            : null;
+}

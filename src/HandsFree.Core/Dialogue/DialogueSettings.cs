@@ -1,0 +1,39 @@
+using HandsFree.Core.Quantities;
+
+namespace HandsFree.Core.Dialogue;
+
+/// <summary>What the home and the engine decide about the dialogue.</summary>
+public sealed record DialogueSettings
+{
+    /// <summary>A margin below this is doubtful: the program does not choose and asks for the digits. Wrong values in noise had
+    /// margins below 0.7 (measured with the neural engine).</summary>
+    public double DoubtMargin { get; init; } = 0.7;
+
+    /// <summary>With a margin below this the next meaning counts for the strength of the confirmation too.</summary>
+    public double CautionMargin { get; init; } = 2.5;
+
+    /// <summary>Every value is said digit by digit: for an engine that can't be trusted with number words.</summary>
+    public bool DigitByDigit { get; init; }
+
+    /// <summary>A yes that is quieter than the reading by more than this is asked again, dB.</summary>
+    public double QuieterBy { get; init; } = 12;
+
+    /// <summary>A pause longer than this, and identity is asked again.</summary>
+    public TimeSpan LongestPause { get; init; } = TimeSpan.FromMinutes(10);
+
+    /// <summary>The unit of a bare weight.</summary>
+    public WeightUnit WeightUnit { get; init; } = WeightUnit.Pounds;
+
+    /// <summary>When the shift began, for the handover by voice; null for all that the journal holds.</summary>
+    public DateTimeOffset? ShiftBegan { get; init; }
+
+    /// <summary>Seconds of a pulse count: 30, or 60 where the home wants it.</summary>
+    public int PulseCountSeconds { get; init; } = 30;
+
+    /// <summary>What is taken from everyone in this round, in the order in which the program asks.</summary>
+    public IReadOnlyList<VitalSign> Due { get; init; } =
+        [VitalSign.Temperature, VitalSign.Pulse, VitalSign.Respirations, VitalSign.BloodPressure, VitalSign.OxygenSaturation];
+
+    /// <summary>Sample phrases of a grammar, for "options" and the third prompt; from the grammar tree.</summary>
+    public Func<Listening, IReadOnlyList<string>> SamplePhrases { get; init; } = static _ => [];
+}

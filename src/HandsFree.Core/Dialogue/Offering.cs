@@ -1,0 +1,114 @@
+using HandsFree.Core.Journal;
+using HandsFree.Core.Observations;
+using HandsFree.Core.Quantities;
+using HandsFree.Core.Rules;
+
+namespace HandsFree.Core.Dialogue;
+
+/// <summary>What happens to a reading that was understood: refused as not possible, asked again as doubtful, or read back to be
+/// confirmed, by yes or by saying it again.</summary>
+internal static class Offering
+{
+    /// <summary>Said just now.</summary>
+    /// <param name="turn">The turn.</param>
+    /// <param name="reading">What was understood.</param>
+    /// <param name="amends">The id of the reading that it will replace, or null.</param>
+    /// <param name="corrects">The value that it corrects in one breath, or null.</param>
+    public static Turn Offer(this Turn turn, Reading reading, string? amends = null, Quantity? corrects = null)
+    {
+        ResidentSet set = turn.Set;
+        Circumstances how = set.Upcoming.For(reading.Value.Sign).With(reading.How);
+        how = how with { SaidAsGuessFirst = how.SaidAsGuessFirst || (set.Guessed && how.Counted is null) };
+        var understood = new Understood(turn.Heard, new Reading(reading.Value, how), corrects);
+        return set.StoppedAt is not null && !set.Late
+            ? turn.Ask(new Stage.AwaitingAnswer(Question.TakenJustNow, "Was it taken just now?")
+            {
+                Understood = understood,
+                Said = turn.Said,
+                Amends = amends,
+                Tries = 0,
+            })
+            : turn.Offer(understood, turn.Said, amends);
+    }
+
+    /// <summary>Understood, and known whether it is late.</summary>
+    public static Turn Offer(this Turn turn, Understood understood, DialogueEvent.Utterance said, string? amends)
+    {
+        Reading reading = understood.Reading;
+        Decision decision = turn.Decide(reading);
+        if (decision.Outcome == Outcome.AskAgain)
+        {
+            return turn.NotPossible(understood, amends);
+        }
+
+        turn = turn.WarnOfDanger(reading, decision);
+        Understood? first = (turn.State.Stage as Stage.AwaitingValue)?.First;
+        bool saidTwice = first?.Reading.Value == reading.Value;
+        turn = first is null || saidTwice ? turn : turn.Discard(first, null, "second saying differs");
+        if (ConfirmationStrength.IsDoubtful(said, turn.Parts.Settings) || turn.IsRefused(reading.Value, said))
+        {
+            return turn.AskForDigits(understood, amends);
+        }
+
+        ReadBack readBack = ReadBack.Of(understood, ReadBackTexts.Of(reading), turn.At);
+        bool again = !saidTwice && ConfirmationStrength.NeedsSayingAgain(said, reading, r => turn.Decide(r), turn.Parts.Settings);
+        int tries = turn.State.Stage.Tries;
+        return again
+            ? turn.Ask(new Stage.AwaitingSayingAgain(readBack, amends) { Tries = tries })
+            : turn.Ask(new Stage.AwaitingConfirmation(readBack, amends) { Tries = tries });
+    }
+
+    /// <summary>More was said about a saved reading: it is read back with that and needs a yes; the number is confirmed already.</summary>
+    public static Turn OfferMore(this Turn turn, Reading reading, string amends)
+    {
+        var understood = new Understood(turn.Heard, reading);
+        return turn.Decide(reading).Outcome == Outcome.AskAgain
+            ? turn.NotPossible(understood, amends)
+            : turn.Ask(new Stage.AwaitingConfirmation(ReadBack.Of(understood, ReadBackTexts.Of(reading), turn.At), amends));
+    }
+
+    /// <summary>Keeps what was heard and not taken as a value.</summary>
+    public static Turn Discard(this Turn turn, Understood understood, string? readBack, string why) =>
+        turn.Write(id => new AttemptDiscarded(
+            id, turn.State.Aide, turn.At, turn.Set.Resident.Id, understood.Heard, understood.Reading, readBack, why));
+
+    private static Turn WarnOfDanger(this Turn turn, Reading reading, Decision decision)
+    {
+        VitalSign sign = reading.Value.Sign;
+        return decision.Danger && !turn.Set.DangerSaid.Contains(sign)
+            ? turn.Say("Use the call light now.").With(turn.Set with { DangerSaid = turn.Set.DangerSaid.Add(sign) })
+            : turn;
+    }
+
+    // A refused value is not offered again, unless it is said digit by digit or typed (safety 11).
+    private static bool IsRefused(this Turn turn, Quantity value, DialogueEvent.Utterance said) =>
+        turn.Set.Refused.Contains(value) && !said.Typed && !DigitWords.SaidDigitByDigit(said.Words);
+
+    private static Turn AskForDigits(this Turn turn, Understood understood, string? amends)
+    {
+        Stage stage = turn.State.Stage;
+        var next = new Stage.AwaitingValue(
+            understood.Reading.Value.Sign, understood.Reading.How, WhyAsked.Doubtful, understood, amends) { Tries = stage.Tries };
+        return stage is Stage.AwaitingValue { Why: WhyAsked.Doubtful } asked
+            ? turn.Go(next with { Asked = asked.Asked }).TryAgain("Not sure.")
+            : turn.Ask("Not sure.", next);
+    }
+
+    private static Turn NotPossible(this Turn turn, Understood understood, string? amends)
+    {
+        string text = ReadBackTexts.Of(understood.Reading);
+        return turn.Discard(understood, text, "not possible").AskForAnother(
+            understood.Reading.Value.Sign, understood.Reading.How, text, amends);
+    }
+
+    /// <summary>A value that can't be: repeats the number and asks for another.</summary>
+    public static Turn AskForAnother(this Turn turn, VitalSign sign, Circumstances how, string text, string? amends)
+    {
+        string words = $"{Sentence.Capital(text)}, is not possible.";
+        Circumstances kept = how with { Counted = null, CountedSeconds = null };
+        return turn.State.Stage is Stage.AwaitingValue asked
+            ? turn.Go(new Stage.AwaitingValue(sign, kept, WhyAsked.NotPossible, null, amends) { Asked = asked.Asked, Tries = asked.Tries })
+                .TryAgain(words)
+            : turn.Fail(words, new Stage.AwaitingValue(sign, kept, WhyAsked.NotPossible, null, amends) { Tries = turn.State.Stage.Tries });
+    }
+}

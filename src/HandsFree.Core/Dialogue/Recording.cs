@@ -1,0 +1,120 @@
+using System.Collections.Immutable;
+using HandsFree.Core.Journal;
+using HandsFree.Core.Observations;
+using HandsFree.Core.Quantities;
+using HandsFree.Core.Reports;
+using HandsFree.Core.Rules;
+
+namespace HandsFree.Core.Dialogue;
+
+/// <summary>Turns a confirmed reading into events: the reading, and the recheck or the report that the rules ask for.</summary>
+internal static class Recording
+{
+    private const int MostRechecks = 2;
+
+    public static Turn RecordOrAsk(this Turn turn, Confirmed confirmed, string? amends) =>
+        turn.SymptomQuestion(confirmed.Reading) is { } question
+            ? turn.Ask(new Stage.AwaitingAnswer(Question.Symptom, question.Text)
+            {
+                Confirmed = confirmed,
+                Symptoms = question.Symptoms,
+                Amends = amends,
+            })
+            : turn.Record(confirmed, amends, []).Save();
+
+    /// <summary>Who and when, for a value that is confirmed now.</summary>
+    /// <remarks>More said about a reading does not change when it was measured.</remarks>
+    public static Attribution Attribute(this Turn turn, Understood understood, string? amends)
+    {
+        ReadingRecorded? amended = turn.Set.Saved.FirstOrDefault(s => s.Events[0] == amends)?.Reading;
+        return (amended, turn.Set) switch
+        {
+            ({ } reading, _) => reading.Confirmed.By with { EnteredAt = turn.At },
+            (_, { Late: true, StoppedAt: { } stopped }) => new Attribution(turn.State.Aide, stopped, turn.At, Late: true),
+            _ => new Attribution(turn.State.Aide, understood.Heard.At, turn.At),
+        };
+    }
+
+    public static Recorded Record(this Turn turn, Confirmed confirmed, string? amends, ImmutableHashSet<string> symptoms)
+    {
+        VitalSign sign = confirmed.Reading.Value.Sign;
+        ResidentSet before = turn.Set;
+        if (amends is not null && before.Saved.FirstOrDefault(s => s.Events[0] == amends) is { } amended)
+        {
+            // The rules run again as if the amended reading had not been.
+            turn = turn.With(before.WithDecisionsOf(amended.Before));
+        }
+
+        Decision decision = turn.Decide(confirmed.Reading, symptoms);
+        bool isRecheck = turn.Set.Waits(sign);
+        int firstEvent = turn.ToWrite.Count;
+        turn = turn.Write(id => new ReadingRecorded(
+            id, turn.State.Aide, turn.At, turn.Set.Resident.Id, confirmed, decision, isRecheck, amends));
+        var reading = (ReadingRecorded)turn.ToWrite[^1];
+        turn = turn.With(turn.Set.WithReading(reading));
+        Recorded follows = turn.Follow(reading, decision);
+        ImmutableList<string> ids = [.. follows.Turn.ToWrite.Skip(firstEvent).Select(e => e.Id)];
+        var item = new SavedItem(ids, sign, reading, confirmed.ReadBack.Text, before);
+        ResidentSet set = follows.Turn.Set;
+        return follows with { Turn = follows.Turn.With(set with { Saved = set.Saved.RemoveAll(s => s.Events[0] == amends).Add(item) }) };
+    }
+
+    private static Recorded Follow(this Turn turn, ReadingRecorded reading, Decision decision)
+    {
+        VitalSign sign = reading.Confirmed.Reading.Value.Sign;
+        Recheck? recheck = turn.Set.RechecksDone(sign) < MostRechecks ? decision.Recheck : null;
+        ReportUrgency? urgency = decision.Outcome switch
+        {
+            Outcome.ReportNow => ReportUrgency.Now,
+            Outcome.ReportThisShift => ReportUrgency.ThisShift,
+            _ => null,
+        };
+        Recorded report = urgency is { } when && (recheck is null || decision.Danger)
+            ? turn.OpenReport(sign, when, decision, "")
+            : new Recorded(turn, "");
+        return recheck is null ? report : report.AskRecheck(reading, recheck, decision);
+    }
+
+    private static Recorded AskRecheck(this Recorded recorded, ReadingRecorded reading, Recheck recheck, Decision decision)
+    {
+        Turn turn = recorded.Turn;
+        ResidentSet set = turn.Set;
+        VitalSign sign = reading.Confirmed.Reading.Value.Sign;
+        DateTimeOffset due = turn.At + recheck.After;
+        turn = turn.Write(id => new RecheckAsked(
+            id, turn.State.Aide, turn.At, set.Resident.Id, sign, reading.Id, recheck.Rule, recheck.Instruction, due));
+        turn = turn.With(set with
+        {
+            Waiting = set.Waiting.Insert(0, new WaitingRecheck(sign, recheck.Instruction, decision, due)),
+            RechecksAsked = set.RechecksAsked.SetItem(sign, set.RechecksDone(sign) + 1),
+        });
+        turn = recheck.After > TimeSpan.Zero ? turn.Do(new Effect.StartTimer(TimerNames.Recheck(sign), recheck.After)) : turn;
+        return new Recorded(turn, Sentence.Join(recorded.Text, recheck.Instruction));
+    }
+
+    private static ResidentSet WithReading(this ResidentSet set, ReadingRecorded reading)
+    {
+        Reading taken = reading.Confirmed.Reading;
+        VitalSign sign = taken.Value.Sign;
+        ImmutableList<string> chain = set.Waits(sign) ? set.Chain(sign) : [];
+        return set with
+        {
+            Waiting = set.Waiting.RemoveAll(w => w.Sign == sign),
+            Chains = set.Chains.SetItem(sign, chain.Add(reading.Id)),
+            Open = set.Open.Remove(sign),
+            NotTaken = set.NotTaken.Remove(sign),
+            Refused = set.Refused.Remove(taken.Value),
+            Upcoming = set.Upcoming.Without(sign),
+            Guessed = false,
+            Late = false,
+        };
+    }
+
+    private static ResidentSet WithDecisionsOf(this ResidentSet set, ResidentSet before) => set with
+    {
+        Waiting = before.Waiting,
+        RechecksAsked = before.RechecksAsked,
+        Chains = before.Chains,
+        Reported = before.Reported,
+    };
+}

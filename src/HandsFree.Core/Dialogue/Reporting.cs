@@ -1,0 +1,41 @@
+using HandsFree.Core.Journal;
+using HandsFree.Core.Quantities;
+using HandsFree.Core.Reports;
+using HandsFree.Core.Rules;
+
+namespace HandsFree.Core.Dialogue;
+
+/// <summary>Opens reports and says what the aide is to do.</summary>
+internal static class Reporting
+{
+    public static string Tell(ReportUrgency urgency) =>
+        urgency == ReportUrgency.Now ? "Tell the nurse before you leave." : "Tell the nurse this shift.";
+
+    /// <summary>Opens a report on the readings that belong together; none where one as grave is open already in this round.</summary>
+    /// <param name="turn">The turn.</param>
+    /// <param name="sign">Which vital sign.</param>
+    /// <param name="urgency">Now, or this shift.</param>
+    /// <param name="decision">What the rules said.</param>
+    /// <param name="note">More about the situation, or empty.</param>
+    public static Recorded OpenReport(this Turn turn, VitalSign sign, ReportUrgency urgency, Decision decision, string note)
+    {
+        ResidentSet set = turn.Set;
+        if (set.Reported.TryGetValue(sign, out ReportUrgency open) && open >= urgency)
+        {
+            return new Recorded(turn, Tell(open));
+        }
+
+        string situation = string.Join("; ", new[] { note }.Concat(decision.Reasons.Select(r => r.Text)).Where(t => t.Length > 0));
+        turn = turn.Write(id => new ReportOpened(
+            id, turn.State.Aide, turn.At, set.Resident.Id, urgency, sign, set.Chain(sign), situation, [.. decision.Reasons.Select(r => r.Rule)]));
+        return new Recorded(turn.With(set with { Reported = set.Reported.SetItem(sign, urgency) }), Tell(urgency));
+    }
+
+    /// <summary>Opens a report that rests on no reading.</summary>
+    public static Recorded OpenReport(this Turn turn, ReportUrgency urgency, string situation, string rule)
+    {
+        Turn written = turn.Write(id => new ReportOpened(
+            id, turn.State.Aide, turn.At, turn.Set.Resident.Id, urgency, null, [], situation, [rule]));
+        return new Recorded(written, Tell(urgency));
+    }
+}

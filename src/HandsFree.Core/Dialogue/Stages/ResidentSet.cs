@@ -1,0 +1,65 @@
+using System.Collections.Immutable;
+using HandsFree.Core.Observations;
+using HandsFree.Core.Quantities;
+using HandsFree.Core.Reports;
+using HandsFree.Core.Residents;
+
+namespace HandsFree.Core.Dialogue;
+
+/// <summary>One resident in this round: what was saved, what waits, what was refused.</summary>
+internal sealed record ResidentSet(Resident Resident)
+{
+    /// <summary>Saved readings and not-takens, oldest first.</summary>
+    public ImmutableList<SavedItem> Saved { get; init; } = [];
+
+    /// <summary>Rechecks that wait, in the order in which they were asked for.</summary>
+    public ImmutableList<WaitingRecheck> Waiting { get; init; } = [];
+
+    /// <summary>How many rechecks of each sign were asked for in this round.</summary>
+    public ImmutableDictionary<VitalSign, int> RechecksAsked { get; init; } = ImmutableDictionary<VitalSign, int>.Empty;
+
+    /// <summary>The ids of the readings of each sign that belong together: the first and its rechecks.</summary>
+    public ImmutableDictionary<VitalSign, ImmutableList<string>> Chains { get; init; } =
+        ImmutableDictionary<VitalSign, ImmutableList<string>>.Empty;
+
+    /// <summary>The gravest report opened for each sign in this round.</summary>
+    public ImmutableDictionary<VitalSign, ReportUrgency> Reported { get; init; } = ImmutableDictionary<VitalSign, ReportUrgency>.Empty;
+
+    /// <summary>Values that were answered with no; not offered again unless said digit by digit.</summary>
+    public ImmutableHashSet<Quantity> Refused { get; init; } = [];
+
+    /// <summary>Signs whose value was left open.</summary>
+    public ImmutableList<VitalSign> Open { get; init; } = [];
+
+    /// <summary>Signs that were not taken, with a reason.</summary>
+    public ImmutableHashSet<VitalSign> NotTaken { get; init; } = [];
+
+    /// <summary>How often each sign could not be obtained.</summary>
+    public ImmutableDictionary<VitalSign, int> CouldNotObtain { get; init; } = ImmutableDictionary<VitalSign, int>.Empty;
+
+    /// <summary>Said about a reading that is still to come.</summary>
+    public Circumstances Upcoming { get; init; } = Circumstances.Unsaid;
+
+    /// <summary>A guess was refused and nothing was counted since.</summary>
+    public bool Guessed { get; init; }
+
+    /// <summary>Signs for which "use the call light now" has been said.</summary>
+    public ImmutableHashSet<VitalSign> DangerSaid { get; init; } = [];
+
+    /// <summary>When the aide stopped at this resident; readings after it may have been measured before it.</summary>
+    public DateTimeOffset? StoppedAt { get; init; }
+
+    /// <summary>The reading in hand was measured before the stop.</summary>
+    public bool Late { get; init; }
+
+    public int RechecksDone(VitalSign sign) => RechecksAsked.GetValueOrDefault(sign);
+
+    public ImmutableList<string> Chain(VitalSign sign) => Chains.GetValueOrDefault(sign) ?? [];
+
+    public bool Waits(VitalSign sign) => Waiting.Any(w => w.Sign == sign);
+
+    /// <summary>Saved, not taken, or left open: nothing more is asked about it.</summary>
+    public bool IsSettled(VitalSign sign) => NotTaken.Contains(sign) || Open.Contains(sign) || HasReading(sign);
+
+    public bool HasReading(VitalSign sign) => Saved.Any(s => s.Sign == sign && s.Reading is not null);
+}

@@ -1,0 +1,100 @@
+using System.Collections.Immutable;
+using HandsFree.Core.Handover;
+using HandsFree.Core.Journal;
+using HandsFree.Core.Meanings;
+using HandsFree.Core.Observations;
+using HandsFree.Core.Quantities;
+using HandsFree.Core.Residents;
+
+namespace HandsFree.Core.Dialogue;
+
+/// <summary>Where the dialogue stands, with what that state alone has to remember.</summary>
+internal abstract record Stage(StateKind Kind)
+{
+    /// <summary>How often this state has asked without an answer that it could use: 0, 1, 2. Chooses the prompt.</summary>
+    public int Asked { get; init; }
+
+    /// <summary>Failed tries at this value or question, through all the states it went through; the third leaves it open.</summary>
+    public int Tries { get; init; }
+
+    /// <param name="Quiet">Nothing was asked: after a stop, and after three tries.</param>
+    public sealed record AwaitingRoom(bool Quiet = false) : Stage(StateKind.AwaitingRoom);
+
+    public sealed record AwaitingName(Resident Resident) : Stage(StateKind.AwaitingName);
+
+    public sealed record AwaitingSecondIdentifier(Resident Resident) : Stage(StateKind.AwaitingSecondIdentifier);
+
+    public sealed record Ready() : Stage(StateKind.Ready);
+
+    /// <param name="ReadBack">What was read back.</param>
+    /// <param name="Amends">The id of the reading that it will replace, or null.</param>
+    public sealed record AwaitingConfirmation(ReadBack ReadBack, string? Amends) : Stage(StateKind.AwaitingConfirmation);
+
+    /// <inheritdoc cref="AwaitingConfirmation"/>
+    public sealed record AwaitingSayingAgain(ReadBack ReadBack, string? Amends) : Stage(StateKind.AwaitingSayingAgain);
+
+    /// <param name="Sign">What is to be said.</param>
+    /// <param name="How">What was said already about the way it was taken.</param>
+    /// <param name="Why">Why it is asked.</param>
+    /// <param name="First">The doubtful first saying, or null.</param>
+    /// <param name="Amends">The id of the reading that it will replace, or null.</param>
+    public sealed record AwaitingValue(VitalSign Sign, Circumstances How, WhyAsked Why, Understood? First, string? Amends)
+        : Stage(StateKind.AwaitingValue);
+
+    public sealed record AwaitingRecheck(VitalSign Sign, string Instruction) : Stage(StateKind.AwaitingRecheck);
+
+    /// <param name="Sign">Pulse or respirations.</param>
+    /// <param name="Seconds">30 or 60.</param>
+    /// <param name="Begun">The tone has been played.</param>
+    public sealed record Counting(VitalSign Sign, int Seconds, bool Begun) : Stage(StateKind.Counting)
+    {
+        /// <summary>The pulse was felt as uneven.</summary>
+        public bool Uneven { get; init; }
+    }
+
+    /// <inheritdoc cref="Counting"/>
+    public sealed record AwaitingCount(VitalSign Sign, int Seconds, bool Uneven) : Stage(StateKind.AwaitingCount);
+
+    public sealed record AwaitingNotTaken(VitalSign? Sign, NotTakenReason Reason, Heard Heard, string ReadBack)
+        : Stage(StateKind.AwaitingNotTaken);
+
+    /// <param name="Question">Which question.</param>
+    /// <param name="Text">Its words.</param>
+    public sealed record AwaitingAnswer(Question Question, string Text) : Stage(StateKind.AwaitingAnswer)
+    {
+        /// <summary>The reading that waits for "taken just now?".</summary>
+        public Understood? Understood { get; init; }
+
+        /// <summary>How it was said.</summary>
+        public DialogueEvent.Utterance? Said { get; init; }
+
+        /// <summary>The confirmed reading that waits for a symptom.</summary>
+        public Confirmed? Confirmed { get; init; }
+
+        /// <summary>The symptoms that a yes stands for.</summary>
+        public ImmutableHashSet<string> Symptoms { get; init; } = [];
+
+        /// <summary>The id of the reading that it will replace, or null.</summary>
+        public string? Amends { get; init; }
+
+        /// <summary>The confirmed "asleep" that waits for "woke to the voice?".</summary>
+        public AwaitingNotTaken? Asleep { get; init; }
+    }
+
+    public sealed record AwaitingUndo(SavedItem Item) : Stage(StateKind.AwaitingUndo);
+
+    /// <param name="Batch">The batch that is awaited.</param>
+    /// <param name="Events">Its events, for another try.</param>
+    /// <param name="Text">What is said once it is saved.</param>
+    /// <param name="After">Where it goes on.</param>
+    public sealed record Saving(string Batch, ImmutableList<JournalEvent> Events, string Text, Stage After) : Stage(StateKind.Saving);
+
+    /// <inheritdoc cref="Saving"/>
+    public sealed record NotSaved(ImmutableList<JournalEvent> Events, string Text, Stage After) : Stage(StateKind.NotSaved);
+
+    public sealed record Paused(DateTimeOffset Since, Stage Return) : Stage(StateKind.Paused);
+
+    public sealed record Handover(HandoverCursor Cursor) : Stage(StateKind.Handover);
+
+    public sealed record Ended() : Stage(StateKind.Ended);
+}

@@ -1,0 +1,39 @@
+using HandsFree.Core.Reports;
+
+namespace HandsFree.Core.Dialogue;
+
+/// <summary>A question was asked: taken just now, a symptom, woke to the voice, report a worry.</summary>
+internal static class AwaitingAnswerState
+{
+    public static Page Page() => new Page(StateKind.AwaitingAnswer)
+        .WithCommands()
+        .WithTries(StateKind.Ready, StateKind.AwaitingRecheck, StateKind.Saving)
+        .WithYesNoAlone()
+        .WithLeaving()
+        .On(Trigger.Yes, "go on with yes", turn => Answer(turn, true), Answered)
+        .On(Trigger.No, "go on with no", turn => Answer(turn, false), Answered)
+        .On([Trigger.Cancel, Trigger.GoBack], "drop what is not confirmed", Cancel, StateKind.Ready, StateKind.AwaitingRecheck, StateKind.AwaitingAnswer);
+
+    private static StateKind[] Answered =>
+    [
+        StateKind.Saving, StateKind.AwaitingConfirmation, StateKind.AwaitingSayingAgain, StateKind.AwaitingValue, StateKind.Ready,
+        StateKind.AwaitingRecheck,
+    ];
+
+    private static Turn Answer(Turn turn, bool yes) => turn.Stage<Stage.AwaitingAnswer>() switch
+    {
+        { Question: Question.TakenJustNow, Understood: { } understood, Said: { } said } s =>
+            turn.With(yes ? turn.Set with { StoppedAt = null } : turn.Set with { Late = true }).Offer(understood, said, s.Amends),
+        { Question: Question.Symptom, Confirmed: { } confirmed } s =>
+            turn.Record(confirmed, s.Amends, yes ? s.Symptoms : []).Save(),
+        { Question: Question.WokeToVoice, Asleep: { } asleep } =>
+            turn.RecordNotTaken(asleep, yes ? Sleeping.Woke : Sleeping.DidNotWake).Save(),
+        { Question: Question.Worried } when yes => turn.OpenReport(ReportUrgency.ThisShift, "the aide is worried", "aide-worried").Save(),
+        { Question: Question.Worried } => turn.Go(turn.Set.Base()).Say("All right."),
+        var stage => throw new InvalidOperationException($"{stage.Question} waits for nothing"),
+    };
+
+    // What was confirmed already is not dropped: its question comes first.
+    private static Turn Cancel(Turn turn) =>
+        turn.Stage<Stage.AwaitingAnswer>() is { Confirmed: null, Asleep: null } ? Always.Cancel(turn) : Always.AnswerFirst(turn);
+}

@@ -1,0 +1,68 @@
+using HandsFree.Core.Meanings;
+using HandsFree.Core.Observations;
+using HandsFree.Core.Quantities;
+
+namespace HandsFree.Core.Dialogue;
+
+/// <summary>The count is over: how many?</summary>
+internal static class AwaitingCountState
+{
+    private static StateKind[] Offered =>
+    [
+        StateKind.AwaitingConfirmation, StateKind.AwaitingSayingAgain, StateKind.AwaitingValue, StateKind.AwaitingAnswer,
+        StateKind.AwaitingCount,
+    ];
+
+    private static StateKind[] Asked => [StateKind.AwaitingCount, StateKind.Ready, StateKind.AwaitingRecheck];
+
+    public static Page Page() => new Page(StateKind.AwaitingCount)
+        .WithCommands()
+        .WithTries(StateKind.Ready, StateKind.AwaitingRecheck)
+        .On(Trigger.CountSaid, "read back the count and what it makes", turn => Count(turn, turn.Meant<Meaning.CountSaid>().Counted), Offered)
+        .On(Trigger.ValueAlone, "read back the count and what it makes", turn => Count(turn, turn.Meant<Meaning.ValueAlone>().Number.First), Offered)
+        .On(Trigger.Reading, "the counted sign: read back; else this one first", Reading, Offered)
+        .On(Trigger.Uneven, "count sixty seconds", Uneven, StateKind.Counting, StateKind.AwaitingCount)
+        .On([Trigger.StartCount, Trigger.Seconds], "begin anew", CountStart.Begin, StateKind.Counting)
+        .On(Trigger.Hedge, "refuse the guess", Hedge, Asked)
+        .On(Trigger.NotPossible, "ask again, leave open after three", turn => turn.TryAgain("That is not possible."), Asked)
+        .On([Trigger.Yes, Trigger.No, Trigger.Correction], "ask again, leave open after three", turn => turn.TryAgain(""), Asked)
+        .On(Trigger.NotTaken, "read back not taken", NotTaken, StateKind.AwaitingNotTaken)
+        .On(Trigger.Repeat, "ask again", Always.Repeat, StateKind.AwaitingCount)
+        .On([Trigger.Cancel, Trigger.GoBack], "leave open", Always.Cancel, StateKind.Ready, StateKind.AwaitingRecheck)
+        .On(Trigger.NextResident, "leave open, leave the resident", Always.NextResident, StateKind.AwaitingRoom)
+        .On(Trigger.Place, "leave open, leave the resident", Always.Place, StateKind.AwaitingName, StateKind.AwaitingRoom)
+        .On(Trigger.Pause, "wait", Always.Pause, StateKind.Paused)
+        .On([Trigger.Undo, Trigger.Worried], "this one first", Always.AnswerFirst, StateKind.AwaitingCount)
+        .Ignore(
+            Trigger.Qualifier, Trigger.Continue, Trigger.NextOrPrevious, Trigger.BirthDate, Trigger.BandNumber, Trigger.Query,
+            Trigger.TimerElapsed, Trigger.Played);
+
+    private static Turn Count(Turn turn, decimal counted)
+    {
+        var stage = turn.Stage<Stage.AwaitingCount>();
+        var how = new Circumstances { Uneven = stage.Uneven };
+        return Counts.Reading(stage.Sign, counted, stage.Seconds, how) is Meaning.ReadingSaid said
+            ? turn.Offer(said.Reading)
+            : turn.TryAgain($"{Sentence.Capital(DigitWords.Of(counted))}, is not possible.");
+    }
+
+    private static Turn Reading(Turn turn)
+    {
+        Reading said = turn.Meant<Meaning.ReadingSaid>().Reading;
+        return said.Value.Sign == turn.Stage<Stage.AwaitingCount>().Sign ? turn.Offer(said) : Always.AnswerFirst(turn);
+    }
+
+    private static Turn Uneven(Turn turn)
+    {
+        var stage = turn.Stage<Stage.AwaitingCount>();
+        return stage.Sign == VitalSign.Pulse && stage.Seconds < 60
+            ? CountStart.Again(turn, stage.Sign)
+            : turn.Ask("Noted.", stage with { Uneven = stage.Uneven || stage.Sign == VitalSign.Pulse });
+    }
+
+    private static Turn Hedge(Turn turn) =>
+        turn.With(turn.Set with { Guessed = true }).TryAgain("A guess cannot be saved.");
+
+    private static Turn NotTaken(Turn turn) =>
+        turn.OfferNotTaken(turn.Meant<Meaning.NotTaken>(), turn.Stage<Stage.AwaitingCount>().Sign);
+}

@@ -1,0 +1,115 @@
+using HandsFree.Core.Meanings;
+using HandsFree.Core.Observations;
+using HandsFree.Core.Quantities;
+
+namespace HandsFree.Core.Dialogue;
+
+/// <summary>Rows of the two states in which a value was read back and waits.</summary>
+internal static class Pending
+{
+    private static StateKind[] Offered =>
+    [
+        StateKind.AwaitingConfirmation, StateKind.AwaitingSayingAgain, StateKind.AwaitingValue, StateKind.Ready, StateKind.AwaitingRecheck,
+    ];
+
+    public static Page WithPending(this Page page) => page
+        .WithTries(StateKind.Ready, StateKind.AwaitingRecheck)
+        .On(Trigger.No, "discard, ask for the value", No, StateKind.AwaitingValue, StateKind.Ready, StateKind.AwaitingRecheck)
+        .On(Trigger.Correction, "discard, read the new value back", Correct, Offered)
+        .On(Trigger.Reading, "the same sign: as a value; else this one first", Reading, [.. Offered, StateKind.Saving, StateKind.AwaitingAnswer])
+        .On(Trigger.Qualifier, "add, read back again", turn => Qualify(turn, turn.Meant<Meaning.Qualifier>().How), page.State)
+        .On(Trigger.Uneven, "add, read back again", turn => Qualify(turn, new Circumstances { Uneven = true }), page.State)
+        .On(Trigger.NotPossible, "ask again, leave open after three", turn => turn.TryAgain("That is not possible."), page.State, StateKind.Ready, StateKind.AwaitingRecheck)
+        .On(Trigger.Hedge, "refuse the guess", Hedge, page.State, StateKind.Ready, StateKind.AwaitingRecheck)
+        .On(Trigger.NotTaken, "discard, read back not taken", NotTaken, StateKind.AwaitingNotTaken)
+        .On(Trigger.Repeat, "read back again", Always.Repeat, page.State)
+        .On([Trigger.Cancel, Trigger.GoBack], "discard", Always.Cancel, StateKind.Ready, StateKind.AwaitingRecheck)
+        .On(Trigger.NextResident, "discard, leave the resident", Always.NextResident, StateKind.AwaitingRoom)
+        .On(Trigger.Place, "discard, leave the resident", Always.Place, StateKind.AwaitingName, StateKind.AwaitingRoom)
+        .On(Trigger.Pause, "wait", Always.Pause, StateKind.Paused)
+        .On([Trigger.StartCount, Trigger.Seconds], "discard, begin a count", CountStart.Begin, StateKind.Counting)
+        .On([Trigger.Undo, Trigger.Worried], "this one first", Always.AnswerFirst, page.State)
+        .Ignore(
+            [
+                .. page.State == StateKind.AwaitingConfirmation ? new[] { Trigger.ValueAlone } : [], Trigger.CountSaid, Trigger.Continue,
+                Trigger.NextOrPrevious, Trigger.BirthDate, Trigger.BandNumber, Trigger.Query, Trigger.TimerElapsed, Trigger.Played,
+            ]);
+
+    public static (ReadBack ReadBack, string? Amends) Waiting(this Turn turn) => turn.State.Stage switch
+    {
+        Stage.AwaitingConfirmation s => (s.ReadBack, s.Amends),
+        Stage.AwaitingSayingAgain s => (s.ReadBack, s.Amends),
+        _ => throw new InvalidOperationException($"nothing was read back in {turn.State.Kind}"),
+    };
+
+    /// <summary>Discards what was read back and offers another value in its place.</summary>
+    public static Turn Replace(this Turn turn, Reading reading, string why, Quantity? corrects)
+    {
+        (ReadBack waiting, string? amends) = turn.Waiting();
+        return turn.Discard(waiting.Understood, waiting.Text, why).Offer(reading, amends, corrects);
+    }
+
+    private static Turn No(Turn turn)
+    {
+        (ReadBack waiting, string? amends) = turn.Waiting();
+        Reading reading = waiting.Reading;
+        Turn discarded = turn.Refuse(reading.Value).Discard(waiting.Understood, waiting.Text, "no");
+        Circumstances how = reading.How with { Counted = null };
+        return discarded.Fail("", new Stage.AwaitingValue(reading.Value.Sign, how, WhyAsked.Refused, null, amends)
+        {
+            Tries = turn.State.Stage.Tries,
+        });
+    }
+
+    private static Turn Correct(Turn turn)
+    {
+        (ReadBack waiting, string? amends) = turn.Waiting();
+        Reading old = waiting.Reading;
+        SpokenNumber number = turn.Meant<Meaning.Correction>().Number;
+        Turn discarded = turn.Refuse(old.Value).Discard(waiting.Understood, waiting.Text, "corrected");
+        return discarded.OfferNumber(old.Value.Sign, number, old.How, amends, corrects: old.Value);
+    }
+
+    private static Turn Reading(Turn turn)
+    {
+        Reading said = turn.Meant<Meaning.ReadingSaid>().Reading;
+        Reading old = turn.Waiting().ReadBack.Reading;
+        if (said.Value.Sign != old.Value.Sign)
+        {
+            return Always.AnswerFirst(turn);
+        }
+
+        Reading anew = said with { How = old.How.With(said.How) };
+        return turn.State.Stage is Stage.AwaitingSayingAgain stage ? turn.SaidAgain(stage, anew) : turn.Replace(anew, "said anew", null);
+    }
+
+    private static Turn Qualify(Turn turn, Circumstances how)
+    {
+        Reading old = turn.Waiting().ReadBack.Reading;
+        return how.Sign() is null || how.Sign() == old.Value.Sign
+            ? turn.OfferQualified(old with { How = old.How.With(how) })
+            : turn.With(turn.Set with { Upcoming = turn.Set.Upcoming.With(how) }).Say("Noted for the reading that comes.");
+    }
+
+    // The value is what was heard before; only the way it was taken is new. It is read back again and needs its own yes.
+    private static Turn OfferQualified(this Turn turn, Reading reading)
+    {
+        (ReadBack waiting, string? amends) = turn.Waiting();
+        ReadBack anew = ReadBack.Of(waiting.Understood with { Reading = reading }, ReadBackTexts.Of(reading), turn.At);
+        return turn.State.Stage is Stage.AwaitingConfirmation
+            ? turn.Ask(new Stage.AwaitingConfirmation(anew, amends) { Tries = turn.State.Stage.Tries })
+            : turn.Ask(new Stage.AwaitingSayingAgain(anew, amends) { Tries = turn.State.Stage.Tries });
+    }
+
+    private static Turn Hedge(Turn turn) =>
+        turn.With(turn.Set with { Guessed = true }).TryAgain("A guess cannot be saved.");
+
+    private static Turn NotTaken(Turn turn)
+    {
+        (ReadBack waiting, _) = turn.Waiting();
+        return turn.Discard(waiting.Understood, waiting.Text, "not taken")
+            .OfferNotTaken(turn.Meant<Meaning.NotTaken>(), waiting.Reading.Value.Sign);
+    }
+
+    private static Turn Refuse(this Turn turn, Quantity value) => turn.With(turn.Set with { Refused = turn.Set.Refused.Add(value) });
+}

@@ -1,0 +1,90 @@
+using HandsFree.Core.Quantities;
+
+namespace HandsFree.Core.Dialogue;
+
+/// <summary>What each state says. The first try is short, the second gives an example, the third lists what can be said.</summary>
+internal static class Prompts
+{
+    public static string For(Stage stage, Parts parts, DialogueState state) => stage.Asked switch
+    {
+        0 => First(stage, parts),
+        1 => Second(stage, parts),
+        _ => Third(stage, parts, state),
+    };
+
+    /// <summary>"You can say" with what the state's grammar offers; empty where the grammar offers nothing.</summary>
+    public static string Options(Listening listening, DialogueSettings settings)
+    {
+        IReadOnlyList<string> phrases = settings.SamplePhrases(listening);
+        return phrases.Count == 0 ? "" : $"You can say: {Sentence.List(phrases, "or")}.";
+    }
+
+    private static string First(Stage stage, Parts parts) => stage switch
+    {
+        Stage.AwaitingRoom => "Room and bed?",
+        Stage.AwaitingName s => Sentence.Join(SameName(s, parts), $"{s.Resident.Name}? Look first."),
+        Stage.AwaitingSecondIdentifier => "Day and month of birth?",
+        Stage.AwaitingConfirmation s => Sentence.Capital(s.ReadBack.Text) + ".",
+        Stage.AwaitingSayingAgain s => $"{Sentence.Capital(s.ReadBack.Text)}. Say the number again, digit by digit.",
+        Stage.AwaitingValue { Why: WhyAsked.Doubtful } => "Say the digits, one by one.",
+        Stage.AwaitingValue { How.CountedSeconds: not null } => "How many did you count?",
+        Stage.AwaitingValue s => $"Say the {SignNames.Of(s.Sign)}.",
+        Stage.AwaitingRecheck s => s.Instruction,
+        Stage.AwaitingCount => "How many?",
+        Stage.AwaitingNotTaken s => Sentence.Capital(s.ReadBack) + ".",
+        Stage.AwaitingAnswer s => s.Text,
+        Stage.AwaitingUndo s => $"Remove {s.Item.Text}?",
+        Stage.NotSaved => "Not saved. Try again?",
+        Stage.Paused => "Waiting.",
+        _ => "",
+    };
+
+    private static string Second(Stage stage, Parts parts) => stage switch
+    {
+        Stage.AwaitingRoom => "Say room and bed. Example: room twelve, bed B.",
+        Stage.AwaitingName s => $"Is this {s.Resident.Name}? Look at the band or the photo, then answer.",
+        Stage.AwaitingSecondIdentifier => "Say the birthday. Example: March third. Or say band and its number.",
+        Stage.AwaitingConfirmation s => $"{Sentence.Capital(s.ReadBack.Text)}. Is that what you said?",
+        Stage.AwaitingSayingAgain s => $"{Sentence.Capital(s.ReadBack.Text)}. Say it once more. Example: {Example(s.ReadBack.Reading.Value.Sign)}.",
+        Stage.AwaitingValue s => $"Say each digit of the {SignNames.Of(s.Sign)}. Example: {Example(s.Sign)}.",
+        Stage.AwaitingRecheck s => $"Now the {SignNames.Of(s.Sign)}. Example: {Example(s.Sign)}.",
+        Stage.AwaitingCount => "Say the number that you counted. Example: four two.",
+        Stage.AwaitingNotTaken s => $"{Sentence.Capital(s.ReadBack)}. Is that what you said?",
+        Stage.AwaitingAnswer s => $"Please answer. {s.Text}",
+        Stage.AwaitingUndo s => $"The last one was {s.Item.Text}. Remove it?",
+        Stage.NotSaved => "The record does not work. Try again, or write it on paper?",
+        _ => First(stage, parts),
+    };
+
+    private static string Third(Stage stage, Parts parts, DialogueState state)
+    {
+        string options = Options(Listens.For(state with { Stage = stage }), parts.Settings);
+        return options.Length == 0 ? Second(stage, parts) : Sentence.Join(Third(stage), options);
+    }
+
+    // What is still needed to answer, before the list.
+    private static string Third(Stage stage) => stage switch
+    {
+        Stage.AwaitingConfirmation s => Sentence.Capital(s.ReadBack.Text) + ".",
+        Stage.AwaitingSayingAgain s => Sentence.Capital(s.ReadBack.Text) + ".",
+        Stage.AwaitingNotTaken s => Sentence.Capital(s.ReadBack) + ".",
+        Stage.AwaitingAnswer s => s.Text,
+        Stage.AwaitingUndo s => $"Remove {s.Item.Text}?",
+        _ => "",
+    };
+
+    private static string SameName(Stage.AwaitingName stage, Parts parts) =>
+        parts.Roster.SharesName(stage.Resident) ? "Careful, two residents have this name." : "";
+
+    private static string Example(VitalSign sign) => sign switch
+    {
+        VitalSign.Temperature => "nine eight point six",
+        VitalSign.Pulse => "seven two",
+        VitalSign.Respirations => "one six",
+        VitalSign.BloodPressure => "one two zero over eight zero",
+        VitalSign.OxygenSaturation => "nine seven",
+        VitalSign.Weight => "one five zero",
+        VitalSign.Pain => "four",
+        _ => throw new ArgumentOutOfRangeException(nameof(sign), sign, "no such vital sign"),
+    };
+}

@@ -1,0 +1,107 @@
+using HandsFree.Core.Observations;
+using HandsFree.Core.Quantities;
+
+namespace HandsFree.Core.Dialogue;
+
+/// <summary>The read-back of a reading: its name, each digit by itself, its unit where it could be another, and what was said about
+/// the way it was taken (clinical-rules 7.4, R-01 to R-09).</summary>
+public static class ReadBackTexts
+{
+    /// <summary>The text that is spoken and shown.</summary>
+    public static string Of(Reading reading)
+    {
+        string text = $"{SignNames.Of(reading.Value.Sign)}, {Number(reading)}";
+        return string.Join(", ", new[] { text }.Concat(Circumstances(reading.How)));
+    }
+
+    /// <summary>The number alone with its unit, digit by digit.</summary>
+    internal static string Value(Quantity value) => value switch
+    {
+        HeartRate v => DigitWords.Of(v.PerMinute),
+        RespiratoryRate v => DigitWords.Of(v.PerMinute),
+        OxygenSaturation v => $"{DigitWords.Of(v.Percent)} percent",
+        PainScore v => DigitWords.Of(v.OfTen),
+        BloodPressure v => $"{DigitWords.Of(v.Systolic)} over {DigitWords.Of(v.Diastolic)}",
+        BodyTemperature v => $"{DigitWords.Of(v.Degrees)} {(v.Unit == TemperatureUnit.Fahrenheit ? "Fahrenheit" : "Celsius")}",
+        BodyWeight v => $"{DigitWords.Of(v.Value)} {(v.Unit == WeightUnit.Pounds ? "pounds" : "kilograms")}",
+        _ => throw new ArgumentOutOfRangeException(nameof(value), value, "no such quantity"),
+    };
+
+    private static string Number(Reading reading)
+    {
+        if (reading.How is not { Counted: { } counted, CountedSeconds: { } seconds })
+        {
+            return Value(reading.Value);
+        }
+
+        string count = $"{DigitWords.Of(counted)} in {Seconds(seconds)} seconds";
+        return seconds == 60 ? count : $"{count}, makes {Value(reading.Value)}";
+    }
+
+    private static string Seconds(int seconds) => seconds switch
+    {
+        15 => "fifteen",
+        30 => "thirty",
+        60 => "sixty",
+        _ => DigitWords.Of(seconds),
+    };
+
+    private static IEnumerable<string> Circumstances(Circumstances how)
+    {
+        if (how.Site is { } site)
+        {
+            yield return SiteName(site);
+        }
+
+        if (how.Arm is { } arm)
+        {
+            yield return arm == Arm.Left ? "left arm" : "right arm";
+        }
+
+        if (how.Position is { } position)
+        {
+            yield return PositionName(position);
+        }
+
+        if (how.Oxygen is { } oxygen)
+        {
+            yield return OxygenName(oxygen);
+        }
+
+        if (how.Uneven)
+        {
+            yield return "uneven";
+        }
+
+        if (how.Machine)
+        {
+            yield return "machine";
+        }
+    }
+
+    private static string SiteName(TemperatureSite site) => site switch
+    {
+        TemperatureSite.Mouth => "mouth",
+        TemperatureSite.Armpit => "armpit",
+        TemperatureSite.Ear => "ear",
+        TemperatureSite.Forehead => "forehead",
+        TemperatureSite.Rectum => "rectal",
+        _ => throw new ArgumentOutOfRangeException(nameof(site), site, "no such site"),
+    };
+
+    private static string PositionName(BodyPosition position) => position switch
+    {
+        BodyPosition.Sitting => "sitting",
+        BodyPosition.Lying => "lying",
+        BodyPosition.Standing => "standing",
+        _ => throw new ArgumentOutOfRangeException(nameof(position), position, "no such position"),
+    };
+
+    private static string OxygenName(OxygenSupply supply) => supply switch
+    {
+        { IsRoomAir: true } => "on room air",
+        { LitresPerMinute: 1m } => "on one litre",
+        { LitresPerMinute: { } litres } => $"on {DigitWords.Of(litres)} litres",
+        _ => "on oxygen",
+    };
+}

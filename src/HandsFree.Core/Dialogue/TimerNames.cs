@@ -1,0 +1,12 @@
+using HandsFree.Core.Quantities;
+
+namespace HandsFree.Core.Dialogue;
+
+/// <summary>The names of the dialogue's timers.</summary>
+internal static class TimerNames
+{
+    public const string Count = "count";
+
+    /// <summary>The rest before a recheck.</summary>
+    public static string Recheck(VitalSign sign) => $"recheck {SignNames.Of(sign)}";
+}

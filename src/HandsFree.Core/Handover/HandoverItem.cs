@@ -1,0 +1,8 @@
+namespace HandsFree.Core.Handover;
+
+/// <summary>One line of an answer. Room and bed, no name.</summary>
+/// <param name="Room">1 to 999.</param>
+/// <param name="Bed">a to d, or null.</param>
+/// <param name="Rank">Why the line is where it is.</param>
+/// <param name="Text">The line as it is spoken.</param>
+public sealed record HandoverItem(int Room, string? Bed, HandoverRank Rank, string Text);

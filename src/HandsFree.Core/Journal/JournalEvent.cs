@@ -1,0 +1,22 @@
+using System.Text.Json.Serialization;
+
+namespace HandsFree.Core.Journal;
+
+/// <summary>Something that happened and is kept for ever. Events name residents by their id, never by name.</summary>
+/// <param name="Id">Unique in the home: the session's id, a dash and a number.</param>
+/// <param name="Person">The id of the person whose doing it is.</param>
+/// <param name="At">When it was entered.</param>
+[JsonPolymorphic(TypeDiscriminatorPropertyName = "event")]
+[JsonDerivedType(typeof(RoundStarted), "round started")]
+[JsonDerivedType(typeof(RoundEnded), "round ended")]
+[JsonDerivedType(typeof(ResidentIdentified), "resident identified")]
+[JsonDerivedType(typeof(IdentificationFailed), "identification failed")]
+[JsonDerivedType(typeof(ReadingRecorded), "reading recorded")]
+[JsonDerivedType(typeof(NotTakenRecorded), "not taken")]
+[JsonDerivedType(typeof(AttemptDiscarded), "attempt discarded")]
+[JsonDerivedType(typeof(LeftOpen), "left open")]
+[JsonDerivedType(typeof(RecheckAsked), "recheck asked")]
+[JsonDerivedType(typeof(ReportOpened), "report opened")]
+[JsonDerivedType(typeof(ReportAcknowledged), "report acknowledged")]
+[JsonDerivedType(typeof(EnteredInError), "entered in error")]
+public abstract record JournalEvent(string Id, string Person, DateTimeOffset At);

@@ -1,0 +1,8 @@
+namespace HandsFree.Core.Journal;
+
+/// <summary>A nurse knows of a report.</summary>
+/// <param name="Id">Event id.</param>
+/// <param name="Person">The nurse.</param>
+/// <param name="At">When.</param>
+/// <param name="Report">The id of the <see cref="ReportOpened"/>.</param>
+public sealed record ReportAcknowledged(string Id, string Person, DateTimeOffset At, string Report) : JournalEvent(Id, Person, At);

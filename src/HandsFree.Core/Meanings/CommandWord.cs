@@ -1,0 +1,47 @@
+namespace HandsFree.Core.Meanings;
+
+/// <summary>Commands; words of ETSI ES 202 076 where it has the function.</summary>
+public enum CommandWord
+{
+    /// <summary>"Repeat", "read back".</summary>
+    Repeat,
+
+    /// <summary>"Help", "options".</summary>
+    Help,
+
+    /// <summary>"Go back".</summary>
+    GoBack,
+
+    /// <summary>"Cancel".</summary>
+    Cancel,
+
+    /// <summary>"Stop".</summary>
+    Stop,
+
+    /// <summary>"Pause".</summary>
+    Pause,
+
+    /// <summary>"Continue".</summary>
+    Continue,
+
+    /// <summary>"Next resident".</summary>
+    NextResident,
+
+    /// <summary>"Done".</summary>
+    Done,
+
+    /// <summary>"Undo".</summary>
+    Undo,
+
+    /// <summary>"Goodbye".</summary>
+    Goodbye,
+
+    /// <summary>"Nurse needed", "call the nurse": the program can't call anybody and says so.</summary>
+    NurseNeeded,
+
+    /// <summary>"Next".</summary>
+    Next,
+
+    /// <summary>"Previous".</summary>
+    Previous,
+}

@@ -1,0 +1,17 @@
+namespace HandsFree.Core.Meanings;
+
+/// <summary>Words about counting.</summary>
+public enum CountWord
+{
+    /// <summary>"Count", "start counting".</summary>
+    Start,
+
+    /// <summary>"Thirty seconds".</summary>
+    ThirtySeconds,
+
+    /// <summary>"Sixty seconds".</summary>
+    SixtySeconds,
+
+    /// <summary>"Uneven", "irregular". Nothing is said for the normal case.</summary>
+    Uneven,
+}

@@ -1,0 +1,38 @@
+using HandsFree.Core.Quantities;
+
+namespace HandsFree.Core.Observations;
+
+/// <summary>Which circumstances belong to which vital sign.</summary>
+internal static class CircumstancesFit
+{
+    /// <summary>Only what can be said of this sign.</summary>
+    public static Circumstances For(this Circumstances how, VitalSign sign) => new()
+    {
+        Site = sign == VitalSign.Temperature ? how.Site : null,
+        Arm = sign == VitalSign.BloodPressure ? how.Arm : null,
+        Position = sign == VitalSign.BloodPressure ? how.Position : null,
+        Oxygen = sign == VitalSign.OxygenSaturation ? how.Oxygen : null,
+        Uneven = sign == VitalSign.Pulse && how.Uneven,
+        Machine = how.Machine,
+    };
+
+    /// <summary>All but what can be said of this sign.</summary>
+    public static Circumstances Without(this Circumstances how, VitalSign sign) => how with
+    {
+        Site = sign == VitalSign.Temperature ? null : how.Site,
+        Arm = sign == VitalSign.BloodPressure ? null : how.Arm,
+        Position = sign == VitalSign.BloodPressure ? null : how.Position,
+        Oxygen = sign == VitalSign.OxygenSaturation ? null : how.Oxygen,
+        Uneven = sign != VitalSign.Pulse && how.Uneven,
+    };
+
+    /// <summary>The vital sign that something said alone belongs to; null where it can be any.</summary>
+    public static VitalSign? Sign(this Circumstances how) => how switch
+    {
+        { Site: not null } => VitalSign.Temperature,
+        { Arm: not null } or { Position: not null } => VitalSign.BloodPressure,
+        { Oxygen: not null } => VitalSign.OxygenSaturation,
+        { Uneven: true } => VitalSign.Pulse,
+        _ => null,
+    };
+}

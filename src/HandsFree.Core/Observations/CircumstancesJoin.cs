@@ -1,0 +1,19 @@
+namespace HandsFree.Core.Observations;
+
+/// <summary>Joins what was said at different moments about one reading.</summary>
+internal static class CircumstancesJoin
+{
+    /// <summary>The first with everything that the second says; the second wins where both speak.</summary>
+    public static Circumstances With(this Circumstances first, Circumstances second) => first with
+    {
+        Site = second.Site ?? first.Site,
+        Arm = second.Arm ?? first.Arm,
+        Position = second.Position ?? first.Position,
+        Oxygen = second.Oxygen ?? first.Oxygen,
+        Uneven = second.Uneven || first.Uneven,
+        Machine = second.Machine || first.Machine,
+        Counted = second.Counted ?? first.Counted,
+        CountedSeconds = second.CountedSeconds ?? first.CountedSeconds,
+        SaidAsGuessFirst = second.SaidAsGuessFirst || first.SaidAsGuessFirst,
+    };
+}

@@ -1,0 +1,149 @@
+using HandsFree.Language.Meaning;
+
+namespace HandsFree.Speech.Neural;
+
+/// <summary>Listens freely and follows along, and searches inside the grammar beside it: a beam of hypotheses that only take tokens
+/// the grammar allows, batched with the free transcript in one decoder call. Most readings stay inside the grammar to the end, and
+/// then the beam is little more than the free transcript itself.</summary>
+internal sealed class GrammarSearch(NeuralModel model, SearchOptions options)
+{
+    /// <summary>Searches one utterance.</summary>
+    /// <param name="samples">16 kHz mono with its quiet around it.</param>
+    /// <param name="automaton">The grammar.</param>
+    public SearchResult Run(float[] samples, WrittenAutomaton automaton)
+    {
+        using var state = new DecoderState(model, samples, options.Beam + 1);
+        var search = new Progress(automaton, options);
+        int longest = (int)(samples.Length / 16000.0 * options.TokensPerSecond) + 4;
+        search.Advance(state.First(), isFirst: true);
+        for (int step = 1; step < longest && search.IsOpen; step++)
+        {
+            search.Advance(state.Step(search.Rows()), isFirst: false);
+        }
+
+        return search.Result(model.Vocabulary);
+    }
+
+    private sealed class Progress(WrittenAutomaton automaton, SearchOptions options)
+    {
+        private readonly Dictionary<SemanticValue, (double LogProbability, double Likeliest, IReadOnlyList<int> Tokens)> values = [];
+        private List<Hypothesis> open = [new(0, 0, automaton.Start, true, [])];
+        private List<(int Parent, int Token)> rows = [];
+        private Hypothesis? free;
+        private bool freeEnded;
+        private double empty = double.NegativeInfinity;
+        private double bestEnded = double.NegativeInfinity;
+
+        public bool IsOpen => open.Any(h => h.Node is not null);
+
+        public (int Parent, int Token)[] Rows() => [.. rows];
+
+        public void Advance(ReadOnlySpan<float> logits, bool isFirst)
+        {
+            int size = logits.Length / Math.Max(1, open.Count);
+            var next = new List<Continued>();
+            foreach (Hypothesis h in open)
+            {
+                var probabilities = new LogSoftmax(logits.Slice(h.Row * size, size));
+                if (isFirst)
+                {
+                    empty = probabilities[Vocabulary.End];
+                }
+
+                int freely = h.IsFree ? Freely(h, probabilities, isFirst) : -1;
+                if (freely >= 0)
+                {
+                    WrittenNode? node = h.Node is null ? null : automaton.After(h.Node, freely);
+                    next.Add(new(h.LogProbability + probabilities[freely], h.Row, freely, node, true, [.. h.Tokens, freely]));
+                }
+
+                if (h.Node is not null)
+                {
+                    End(h, probabilities);
+                    foreach (var (token, node) in automaton.Tokens(h.Node))
+                    {
+                        if (token != freely)
+                        {
+                            next.Add(new(h.LogProbability + probabilities[token], h.Row, token, node, false, [.. h.Tokens, token]));
+                        }
+                    }
+                }
+            }
+
+            Keep(next);
+        }
+
+        public SearchResult Result(Vocabulary vocabulary) => new(
+            values.ToDictionary(v => v.Key, v => (v.Value.LogProbability, automaton.Words(vocabulary.Text(v.Value.Tokens), v.Key))),
+            free is null ? "" : vocabulary.Text(free.Tokens).Trim(),
+            free?.LogProbability ?? double.NegativeInfinity,
+            empty,
+            freeEnded && free is { Node: not null, Tokens.Count: > 0 } && automaton.Endings(free.Node).Length == 0);
+
+        /// <summary>The free transcript's next token, or -1 at its end. No words at all is no evidence against a short answer, so at
+        /// the first step the likeliest word is followed even where the end is likelier.</summary>
+        private int Freely(Hypothesis h, LogSoftmax probabilities, bool isFirst)
+        {
+            int best = isFirst && probabilities.Best == Vocabulary.End ? probabilities.BestBut(Vocabulary.End) : probabilities.Best;
+            if (best != Vocabulary.End)
+            {
+                free = h;
+                return best;
+            }
+
+            free = h with { LogProbability = h.LogProbability + probabilities[best] };
+            freeEnded = true;
+            return -1;
+        }
+
+        private void End(Hypothesis h, LogSoftmax probabilities)
+        {
+            var endings = automaton.Endings(h.Node!);
+            foreach (SemanticValue meaning in endings)
+            {
+                double ended = h.LogProbability + probabilities[Vocabulary.End] - Math.Log(endings.Length);
+                bestEnded = Math.Max(bestEnded, ended);
+                values[meaning] = values.TryGetValue(meaning, out var before)
+                    ? (LogAdd(before.LogProbability, ended), Math.Max(before.Likeliest, ended), ended > before.Likeliest ? h.Tokens : before.Tokens)
+                    : (ended, ended, h.Tokens);
+            }
+        }
+
+        private void Keep(List<Continued> next)
+        {
+            double best = Math.Max(bestEnded, next.Where(n => n.Node is not null).Select(n => n.LogProbability).DefaultIfEmpty(double.NegativeInfinity).Max());
+            double floor = Math.Max(best - options.Width, FreeLogProbability(next) - options.Floor);
+            var kept = next.Where(n => n.Node is not null && n.LogProbability >= floor).OrderByDescending(n => n.LogProbability).Take(options.Beam).ToList();
+            var freely = next.Where(n => n.IsFree).Take(1).ToList();
+            if (kept.Count > 0 && freely.Count > 0 && !kept.Contains(freely[0]))
+            {
+                kept.Add(freely[0] with { Node = null });
+            }
+
+            open = [.. kept.Select((n, row) => new Hypothesis(row, n.LogProbability, n.Node, n.IsFree, n.Tokens))];
+            rows = [.. kept.Select(n => (n.Parent, n.Token))];
+            if (freely.Count > 0)
+            {
+                free = new(0, freely[0].LogProbability, freely[0].Node, true, freely[0].Tokens);
+            }
+        }
+
+        private double FreeLogProbability(List<Continued> next)
+        {
+            foreach (var n in next)
+            {
+                if (n.IsFree)
+                {
+                    return n.LogProbability;
+                }
+            }
+
+            return free?.LogProbability ?? double.NegativeInfinity;
+        }
+    }
+
+    /// <summary>A hypothesis and one more token.</summary>
+    private sealed record Continued(double LogProbability, int Parent, int Token, WrittenNode? Node, bool IsFree, IReadOnlyList<int> Tokens);
+
+    private static double LogAdd(double a, double b) => Math.Max(a, b) + Math.Log(1 + Math.Exp(-Math.Abs(a - b)));
+}

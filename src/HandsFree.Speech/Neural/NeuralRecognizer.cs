@@ -1,0 +1,80 @@
+using HandsFree.Language.Grammars;
+
+namespace HandsFree.Speech.Neural;
+
+/// <summary>The encoder-decoder model under a hard grammar. Start it with <see cref="Open"/>.</summary>
+public sealed class NeuralRecognizer : IRecognizer
+{
+    private const int MostStates = 200_000;
+    private const int LeastSamples = 16000;
+    private readonly NeuralModel model;
+    private readonly GrammarSearch search;
+    private readonly Dictionary<Grammar, WrittenAutomaton> automata = [];
+    private bool disposed;
+
+    private NeuralRecognizer(NeuralModel model)
+    {
+        this.model = model;
+        search = new(model, new SearchOptions());
+    }
+
+    /// <inheritdoc/>
+    public string Name => "neural";
+
+    /// <summary>Why the engine can't start from a folder, in one line, or null when it can.</summary>
+    public static string? WhyNot(string folder)
+    {
+        string? missing = NeuralModel.Files.FirstOrDefault(f => !File.Exists(Path.Combine(folder, f)));
+        return missing is null ? null : $"the neural model is not there: {Path.Combine(folder, missing)} is missing";
+    }
+
+    /// <summary>Loads the model, and prepares it the first time.</summary>
+    /// <param name="folder">The model's folder.</param>
+    /// <param name="cacheFolder">Where the prepared model is kept.</param>
+    /// <param name="threads">Processor threads for one hearing, from 1.</param>
+    public static NeuralRecognizer Open(string folder, string cacheFolder, int threads = 1) =>
+        new(NeuralModel.Load(folder, cacheFolder, threads));
+
+    /// <inheritdoc/>
+    public void Prepare(Grammar grammar)
+    {
+        WrittenAutomaton automaton = Automaton(grammar);
+        automaton.Tokens(automaton.Start);
+    }
+
+    /// <inheritdoc/>
+    public Hearing Hear(ReadOnlySpan<float> samples, Grammar grammar)
+    {
+        ObjectDisposedException.ThrowIf(disposed, this);
+        if (samples.IsEmpty)
+        {
+            return Hearing.Nothing;
+        }
+
+        float[] padded = new float[Math.Max(samples.Length, LeastSamples)];
+        samples.CopyTo(padded.AsSpan((padded.Length - samples.Length) / 2));
+        SearchResult found = search.Run(padded, Automaton(grammar));
+        return ValuePosterior.Decide(found, samples.Length / 16000.0);
+    }
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        if (!disposed)
+        {
+            disposed = true;
+            model.Dispose();
+        }
+    }
+
+    private WrittenAutomaton Automaton(Grammar grammar)
+    {
+        if (!automata.TryGetValue(grammar, out WrittenAutomaton? automaton) || automaton.Size > MostStates)
+        {
+            automaton = new(grammar, model.Vocabulary);
+            automata[grammar] = automaton;
+        }
+
+        return automaton;
+    }
+}

@@ -1,0 +1,94 @@
+using HandsFree.Language.Grammars;
+using HandsFree.Speech.Posterior;
+
+namespace HandsFree.Speech.Sphinx;
+
+/// <summary>PocketSphinx with a hard grammar and a phone loop beside it that refuses what is no sentence. It owns one decoder of
+/// each kind and no lock: one thread at a time.</summary>
+public sealed class SphinxRecognizer : IRecognizer
+{
+    private readonly SphinxDecoder decoder;
+    private readonly PhoneLoop loop;
+    private readonly SphinxSearches searches;
+    private readonly SphinxParameters parameters;
+    private bool disposed;
+
+    /// <summary>Loads the model twice (about 30 MB each).</summary>
+    /// <exception cref="InvalidOperationException">The engine can't run here; <see cref="WhyNot"/> says the same as a value.</exception>
+    public SphinxRecognizer(SphinxOptions options)
+        : this(options, SphinxParameters.Measured)
+    {
+    }
+
+    internal SphinxRecognizer(SphinxOptions options, SphinxParameters parameters)
+    {
+        if (WhyNot(options) is { } reason)
+        {
+            throw new InvalidOperationException(reason);
+        }
+
+        string damaged = $"PocketSphinx did not load the model in {options.ModelFolder}; install the package pocketsphinx-en-us again";
+        decoder = SphinxDecoder.Start(options, parameters.GrammarSettings) ?? throw new InvalidOperationException(damaged);
+        if (PhoneLoop.Start(options, parameters.LoopSettings) is not { } started)
+        {
+            decoder.Dispose();
+            throw new InvalidOperationException(damaged);
+        }
+
+        loop = started;
+        searches = new(decoder);
+        this.parameters = parameters;
+    }
+
+    /// <inheritdoc/>
+    public string Name => "sphinx";
+
+    /// <summary>Null when the engine can run here, else one line that says why not and what to do.</summary>
+    public static string? WhyNot(SphinxOptions options) => SphinxInstallation.WhyNot(options);
+
+    /// <inheritdoc/>
+    public void Prepare(Grammar grammar)
+    {
+        ObjectDisposedException.ThrowIf(disposed, this);
+        searches.Ready(grammar);
+    }
+
+    /// <inheritdoc/>
+    public Hearing Hear(ReadOnlySpan<float> samples, Grammar grammar)
+    {
+        ObjectDisposedException.ThrowIf(disposed, this);
+        searches.Use(grammar);
+        short[] pcm = Pcm.To16Bits(samples);
+        return Pcm.LoudestDecibels(pcm) < parameters.SilenceDecibels ? Hearing.Nothing : Decode(pcm, grammar);
+    }
+
+    /// <summary>Frees both decoders.</summary>
+    public void Dispose()
+    {
+        disposed = true;
+        decoder.Dispose();
+        loop.Dispose();
+    }
+
+    /// <summary>What both decoders make of it, before anything is decided; null when one finds no speech.</summary>
+    internal SphinxEvidence? Gather(ReadOnlySpan<short> pcm)
+    {
+        SphinxResult result = decoder.Decode(pcm, parameters.Hypotheses);
+        double? free = loop.PerFrame(pcm);
+        return result.Hypotheses.Count == 0 || free is null ? null : new(result.Hypotheses, free.Value - result.PerFrame);
+    }
+
+    private Hearing Decode(ReadOnlySpan<short> pcm, Grammar grammar)
+    {
+        if (Gather(pcm) is not { } evidence)
+        {
+            return Hearing.Nothing;
+        }
+
+        double belonging = parameters.Belonging(evidence.Lead);
+        WeightedWords[] weighted = [.. evidence.Hypotheses.Select(h => new WeightedWords(h.Words, h.Score * parameters.ScoreScale))];
+        IReadOnlyList<Candidate> candidates = SentencePosterior.Share(weighted, grammar, belonging);
+        HearingOutcome outcome = candidates.Count > 0 && belonging >= 0.5 ? HearingOutcome.Heard : HearingOutcome.NoReading;
+        return new(outcome, candidates, evidence.Hypotheses[0].Words);
+    }
+}

@@ -1,0 +1,6 @@
+namespace HandsFree.Store.Journaling;
+
+/// <summary>One event as it lies in the journal.</summary>
+/// <param name="Sequence">Its number: 1 for the first, each next one higher by one.</param>
+/// <param name="Body">Its bytes, exactly as appended.</param>
+public readonly record struct JournalEntry(long Sequence, ReadOnlyMemory<byte> Body);

@@ -1,0 +1,73 @@
+using Microsoft.Data.Sqlite;
+using SQLitePCL;
+
+namespace HandsFree.Store.Journaling;
+
+/// <summary>The sentences for everything that can be wrong with a journal, and the way from SQLite's codes to them.</summary>
+internal static class JournalErrors
+{
+    public static JournalError Empty(string path) => new(
+        JournalProblem.Empty,
+        $"journal {path}: the file has zero bytes, so it is no journal; restore it from a backup, or move it away to begin a new one");
+
+    public static JournalError NotSqlite(string path) => new(
+        JournalProblem.NotSqlite,
+        $"journal {path}: not a SQLite file; name the right file, or restore it from a backup");
+
+    public static JournalError OtherApplication(string path, int applicationId) => new(
+        JournalProblem.OtherApplication,
+        $"journal {path}: a SQLite file of another application (id {applicationId}); name the right file");
+
+    public static JournalError NewerVersion(string path, int version) => new(
+        JournalProblem.NewerVersion,
+        $"journal {path}: written by a newer version (format {version}, this program knows {JournalSchema.Version}); use the newer program");
+
+    public static JournalError FileReadOnly(string path) => new(
+        JournalProblem.ReadOnly,
+        $"journal {path}: the file is read-only; allow writing to it, or name another folder");
+
+    public static JournalError IsFolder(string path) => new(
+        JournalProblem.NoAccess,
+        $"journal {path}: a folder, not a file; name a file in it");
+
+    public static JournalError NoFolder(string path) => new(
+        JournalProblem.NoAccess,
+        $"journal {path}: the folder {Path.GetDirectoryName(path)} does not exist; make it, or name another");
+
+    public static JournalError NotCreated(string path, string reason) => new(
+        JournalProblem.NoAccess,
+        $"journal {path}: can't be made in its folder ({reason}); allow writing there, or name another folder");
+
+    public static JournalError NoWal(string path) => new(
+        JournalProblem.NoAccess,
+        $"journal {path}: this file system can't hold a write-ahead log; put the journal on a local disk");
+
+    public static JournalError Gap(string path, long expected, long found) => new(
+        JournalProblem.Damaged,
+        $"journal {path}: event {expected} is missing, {found} follows; restore the file from a backup");
+
+    /// <summary>The sentence for a failure that SQLite reports.</summary>
+    public static JournalError From(string path, SqliteException failure) => failure.SqliteErrorCode switch
+    {
+        raw.SQLITE_NOTADB => NotSqlite(path),
+        raw.SQLITE_BUSY or raw.SQLITE_LOCKED => new(
+            JournalProblem.Locked,
+            $"journal {path}: locked by another program; close that program, then try again"),
+        raw.SQLITE_FULL => new(
+            JournalProblem.DiskFull,
+            $"journal {path}: the disk is full and nothing was saved; free some space, then say it again"),
+        raw.SQLITE_READONLY => FileReadOnly(path),
+        raw.SQLITE_CANTOPEN or raw.SQLITE_PERM => new(
+            JournalProblem.NoAccess,
+            $"journal {path}: the file can't be opened for writing; allow writing to it and to its folder"),
+        raw.SQLITE_CORRUPT => new(
+            JournalProblem.Damaged,
+            $"journal {path}: the file is damaged; restore it from a backup"),
+        raw.SQLITE_IOERR => new(
+            JournalProblem.DiskFailed,
+            $"journal {path}: the disk failed (SQLite code {failure.SqliteExtendedErrorCode}); check the disk, then try again"),
+        _ => new(
+            JournalProblem.Damaged,
+            $"journal {path}: not a journal of this program ({failure.Message.ReplaceLineEndings(" ")}); restore it from a backup"),
+    };
+}

@@ -1,0 +1,35 @@
+namespace HandsFree.Store.Journaling;
+
+/// <summary>Why a journal can't be opened, written or read.</summary>
+public enum JournalProblem
+{
+    /// <summary>The file has no bytes: something else made or emptied it.</summary>
+    Empty,
+
+    /// <summary>The file is of another kind.</summary>
+    NotSqlite,
+
+    /// <summary>A database, but not one of this program.</summary>
+    OtherApplication,
+
+    /// <summary>Written by a newer version of this program.</summary>
+    NewerVersion,
+
+    /// <summary>The file or its folder may not be written.</summary>
+    ReadOnly,
+
+    /// <summary>The folder is missing, or the file can't be made or opened in it.</summary>
+    NoAccess,
+
+    /// <summary>Another program kept the file locked for longer than the waiting time.</summary>
+    Locked,
+
+    /// <summary>No space is left.</summary>
+    DiskFull,
+
+    /// <summary>The file's content is broken.</summary>
+    Damaged,
+
+    /// <summary>The disk or the file system failed.</summary>
+    DiskFailed,
+}

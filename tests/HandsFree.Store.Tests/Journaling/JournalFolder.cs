@@ -1,0 +1,51 @@
+using Microsoft.Data.Sqlite;
+using HandsFree.Store.Journaling;
+using Shouldly;
+
+namespace HandsFree.Store.Tests.Journaling;
+
+/// <summary>A temporary folder with one journal's path in it; gone when the test ends.</summary>
+internal sealed class JournalFolder : IDisposable
+{
+    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("handsfree-journal-");
+
+    public string Path => System.IO.Path.Combine(_folder.FullName, "device.journal");
+
+    public string Folder => _folder.FullName;
+
+    /// <summary>Opens the journal and fails the test where it can't be opened.</summary>
+    public IJournal Open(JournalOptions? options = null)
+    {
+        JournalOpening opening = Journal.Open(Path, options);
+        opening.Error.ShouldBeNull();
+        return opening.Journal!;
+    }
+
+    /// <summary>Opens the journal, which must fail, and gives what is wrong.</summary>
+    public JournalError OpenBadly(JournalOptions? options = null)
+    {
+        JournalOpening opening = Journal.Open(Path, options);
+        opening.Journal?.Dispose();
+        opening.TryGet(out IJournal? journal, out JournalError? error).ShouldBeFalse();
+        journal.ShouldBeNull();
+        return error!;
+    }
+
+    /// <summary>The file through SQLite alone, as another program would open it.</summary>
+    public SqliteConnection OpenWithSqlite()
+    {
+        SqliteConnection connection = new($"Data Source={Path};Pooling=False;Default Timeout=1");
+        connection.Open();
+        return connection;
+    }
+
+    public void Dispose()
+    {
+        foreach (FileInfo file in _folder.EnumerateFiles())
+        {
+            file.IsReadOnly = false;
+        }
+
+        _folder.Delete(recursive: true);
+    }
+}
