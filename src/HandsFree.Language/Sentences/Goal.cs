@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using HandsFree.Language.Automata;
 using HandsFree.Language.Grammars;
 using HandsFree.Language.Meaning;
@@ -9,21 +8,28 @@ namespace HandsFree.Language.Sentences;
 internal sealed class Goal(SemanticValue wanted)
 {
     private readonly Outlook outlook = new();
+    private readonly Dictionary<Configuration, bool> known = [];
     private readonly SemanticRecord fields = wanted as SemanticRecord ?? SemanticRecord.Empty;
 
     public bool IsPossible(Configuration at)
     {
+        if (!known.TryGetValue(at, out bool possible))
+        {
+            possible = Find(at);
+            known.Add(at, possible);
+        }
+
+        return possible;
+    }
+
+    private bool Find(Configuration at)
+    {
         Dictionary<string, int> holders = [];
         Dictionary<string, SemanticValue> settled = [];
-        var later = ImmutableHashSet<string>.Empty;
+        FieldSets later = FieldSets.None;
         foreach (var (frame, remaining) in JoinedFrames(at))
         {
-            if (remaining.Must.Any(name => fields[name] is null))
-            {
-                return false;
-            }
-
-            later = later.Union(remaining.May);
+            later = later.Then(remaining);
             IEnumerable<KeyValuePair<string, SemanticValue>> passed = frame.Passed is SemanticRecord record ? record.Fields : [];
             foreach (var (name, value) in frame.Fields.Fields.Concat(passed))
             {
@@ -32,7 +38,9 @@ internal sealed class Goal(SemanticValue wanted)
             }
         }
 
-        return settled.All(s => holders[s.Key] > 1 || later.Contains(s.Key) || s.Value.Equals(fields[s.Key])) && ResultsFit(at.Frame);
+        return later.Must.All(m => fields[m.Key] is { } value && (m.Value is null || settled.ContainsKey(m.Key) || m.Value.Equals(value)))
+            && settled.All(s => holders[s.Key] > 1 || later.May.Contains(s.Key) || s.Value.Equals(fields[s.Key]))
+            && ResultsFit(at.Frame);
     }
 
     /// <summary>The frames whose fields end in the sentence's own record, outermost first, with what the rest of each may set.</summary>

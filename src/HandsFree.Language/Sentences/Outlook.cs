@@ -38,7 +38,7 @@ internal sealed class Outlook
 
     private FieldSets Find(Expansion e, Rule within) => e switch
     {
-        TagExpansion t => new([.. t.Program.Fields], [.. t.Program.Fields]),
+        TagExpansion t => t.Program.Fields.Aggregate(FieldSets.None, (sum, f) => sum.Then(FieldSets.One(f.Name, f.Constant))),
         RuleExpansion r => within.Used.Contains(r.Target.Name) ? FieldSets.None : OfRule(r.Target),
         SequenceExpansion s => s.Parts.Aggregate(FieldSets.None, (sum, p) => sum.Then(Of(p, within))),
         AlternativesExpansion { Choices: [var first, .. var more] } => more.Aggregate(Of(first, within), (sum, c) => sum.Or(Of(c, within))),
