@@ -28,13 +28,13 @@ internal sealed class Goal(SemanticValue wanted)
         HashSet<string> open = [];
         FieldSets later = FieldSets.None;
         bool mayLose = false;
-        foreach (var (frame, remaining) in JoinedFrames(at))
+        foreach (var (frame, remaining, mayBeReplaced) in JoinedFrames(at))
         {
             Settle(frame.Fields, mayLose);
             mayLose |= remaining.MayLose;
             if (frame.Passed is SemanticRecord passed)
             {
-                Settle(passed, mayLose);
+                Settle(passed, mayLose || mayBeReplaced);
             }
 
             later = ReferenceEquals(later, FieldSets.None) ? remaining : remaining.PassedOn(remaining.MayLose).Then(later);
@@ -58,10 +58,12 @@ internal sealed class Goal(SemanticValue wanted)
         }
     }
 
-    /// <summary>The frames whose fields end in the sentence's own record, outermost first, with what the rest of each may set.</summary>
-    private IEnumerable<(Frame Frame, FieldSets Remaining)> JoinedFrames(Configuration at)
+    /// <summary>The frames whose fields end in the sentence's own record, outermost first, with what the rest of each may set and
+    /// whether the referred rule that is open in it may replace what was passed on to it.</summary>
+    private IEnumerable<(Frame Frame, FieldSets Remaining, bool MayBeReplaced)> JoinedFrames(Configuration at)
     {
-        var levels = new Stack<(Frame Frame, FieldSets Remaining)>();
+        var levels = new Stack<(Frame Frame, FieldSets Remaining, bool MayBeReplaced)>();
+        Rule? below = null;
         Continuation? rest = at.Rest;
         for (Frame? frame = at.Frame; frame is not null; frame = frame.Parent)
         {
@@ -72,7 +74,8 @@ internal sealed class Goal(SemanticValue wanted)
             }
 
             rest = rest?.Rest;
-            levels.Push((frame, sum));
+            levels.Push((frame, sum, below is not null && !frame.Rule.Used.Contains(below.Name) && outlook.MayBeNoRecord(below)));
+            below = frame.Rule;
         }
 
         Frame? above = null;

@@ -48,7 +48,8 @@ internal sealed class Outlook
         _ => FieldSets.None,
     };
 
-    private bool MayBeNoRecord(Rule rule)
+    /// <summary>Whether the rule's value may be something else than a record.</summary>
+    public bool MayBeNoRecord(Rule rule)
     {
         if (!loose.TryGetValue(rule, out bool may))
         {

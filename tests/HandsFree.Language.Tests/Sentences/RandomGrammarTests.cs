@@ -9,8 +9,11 @@ namespace HandsFree.Language.Tests.Sentences;
 /// <summary>Grammars at random, seeded: what the clever ways find is what listing all sentences finds.</summary>
 public sealed class RandomGrammarTests
 {
-    private const int Grammars = 400;
+    private const int Grammars = 300;
     private const int MostSentences = 3000;
+
+    // 715: what a rule passed on is replaced by a later rule that is still open; found among 6000 seeds.
+    private static readonly int[] Seeds = [.. Enumerable.Range(0, Grammars), 715];
 
     [Fact]
     public void Sentences_for_a_value_are_those_of_all_sentences_that_mean_it()
@@ -63,7 +66,7 @@ public sealed class RandomGrammarTests
     private static int Each(Action<Grammar, IReadOnlyList<Sentence>, string> check)
     {
         int done = 0;
-        for (int seed = 0; seed < Grammars; seed++)
+        foreach (int seed in Seeds)
         {
             string body = new RandomGrammar(new Random(seed)).Body();
             Grammar grammar = Texts.Body(body);
