@@ -5,7 +5,9 @@ namespace HandsFree.Speech.Neural;
 /// <summary>The encoder-decoder model under a hard grammar. Start it with <see cref="Open"/>.</summary>
 public sealed class NeuralRecognizer : IRecognizer
 {
-    private const int MostStates = 200_000;
+    /// <summary>A grammar that repeats without end unfolds without end; an automaton that grew beyond this is made anew.</summary>
+    private const int MostStates = 30_000;
+
     private const int LeastSamples = 16_000;
 
     /// <summary>No sentence of ours is longer than 20 s, and the encoder's memory grows with the square of the length.</summary>
