@@ -9,5 +9,7 @@ internal static class CommandList
     public static IEnumerable<Command> All(CommandHost host) =>
     [
         HearCommand.Make(host),
+        HandoverCommand.Make(host),
+        JournalCommand.Make(host),
     ];
 }
