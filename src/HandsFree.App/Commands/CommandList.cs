@@ -10,6 +10,8 @@ internal static class CommandList
     [
         HearCommand.Make(host),
         HandoverCommand.Make(host),
+        RulesCommand.Make(host),
         JournalCommand.Make(host),
+        CheckCommand.Make(host),
     ];
 }
