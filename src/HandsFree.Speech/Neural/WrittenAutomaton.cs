@@ -16,7 +16,7 @@ internal sealed class WrittenAutomaton
 
     public WrittenAutomaton(Grammar grammar, Vocabulary vocabulary)
     {
-        words = grammar.Automaton;
+        words = new(grammar);
         this.vocabulary = vocabulary;
         Start = Intern([new(words.Start, Joint.Start, "", 0, null)]);
     }
