@@ -30,7 +30,7 @@ public sealed class JournalCommandTests
         JsonElement[] events = [.. run.Lines.Select(line => JsonDocument.Parse(line).RootElement)];
         events.Select(e => e.GetProperty("sequence").GetInt32()).ShouldBe([1, 2, 3, 4, 5, 6]);
         JsonElement pulse = events[2].GetProperty("entry");
-        pulse.GetProperty("event").GetString().ShouldBe("reading recorded");
+        pulse.GetProperty("type").GetString().ShouldBe("reading recorded");
         pulse.GetProperty("resident").GetString().ShouldBe("r1");
     }
 

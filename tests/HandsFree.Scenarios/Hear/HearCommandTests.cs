@@ -121,7 +121,8 @@ public sealed class HearCommandTests
 
         JsonElement heard = JsonDocument.Parse(Sphinx(home, "--json", "--grammar", home.At("own.jsgf"), Recordings.Pulse(home, "pulse.wav")).Out).RootElement;
 
-        heard.GetProperty("meaning").GetString().ShouldBe("pulse eighty five");
+        heard.GetProperty("words").GetString().ShouldBe("pulse eighty five");
+        heard.GetProperty("meaning").GetString().ShouldBe("pulse 85"); // without tags a sentence means its words, numbers in figures
     }
 
     [Theory]
