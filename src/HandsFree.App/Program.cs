@@ -1,1 +1,4 @@
-return 0;
+using HandsFree.App.Commands;
+using HandsFree.App.Composition;
+
+return CommandLine.Run(args, Surroundings.OfThisProcess());

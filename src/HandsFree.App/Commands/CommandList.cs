@@ -1,0 +1,13 @@
+using System.CommandLine;
+
+namespace HandsFree.App.Commands;
+
+/// <summary>All commands, in the order of the help page.</summary>
+internal static class CommandList
+{
+    /// <summary>Makes them.</summary>
+    public static IEnumerable<Command> All(CommandHost host) =>
+    [
+        HearCommand.Make(host),
+    ];
+}

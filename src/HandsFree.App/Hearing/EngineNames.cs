@@ -1,0 +1,13 @@
+namespace HandsFree.App.Hearing;
+
+/// <summary>The engines by the names that the command line and home.json use, the best first.</summary>
+internal static class EngineNames
+{
+    public const string Neural = "neural";
+
+    public const string Vosk = "vosk";
+
+    public const string Sphinx = "sphinx";
+
+    public static IReadOnlyList<string> All { get; } = [Neural, Vosk, Sphinx];
+}

@@ -1,0 +1,37 @@
+using HandsFree.Audio;
+using HandsFree.Audio.Endpointing;
+
+namespace HandsFree.App.Hearing;
+
+/// <summary>Finds the speech in a recording of one utterance: with Silero where it is there; where Silero finds nothing at all, as in
+/// a whisper, with the energy of the sound.</summary>
+public sealed class FileHearing : IDisposable
+{
+    private readonly DetectorChoice best;
+    private readonly EnergySpeechDetector second = new();
+
+    /// <summary>With the detector's model at a place.</summary>
+    /// <param name="sileroModel">Path of silero_vad_v6.onnx; where it is not there, the energy alone decides.</param>
+    public FileHearing(string? sileroModel) => best = DetectorChoice.Best(sileroModel);
+
+    /// <summary>The detector that is asked first: "silero" or "energy".</summary>
+    public string DetectorName => best.Detector.Name;
+
+    /// <summary>Why it is not Silero, in one line, or null.</summary>
+    public string? WhyNotBetter => best.WhyNotBetter;
+
+    /// <summary>The speech with the quiet around it; null where there is none.</summary>
+    public SpeechSegment? Speech(AudioClip clip)
+    {
+        ArgumentNullException.ThrowIfNull(clip);
+        return WholeFileSegmenter.Segment(best.Detector, clip.Samples)
+            ?? (best.Detector is EnergySpeechDetector ? null : WholeFileSegmenter.Segment(second, clip.Samples));
+    }
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        best.Detector.Dispose();
+        second.Dispose();
+    }
+}

@@ -1,0 +1,47 @@
+using HandsFree.App.Homes.JsonFile;
+using HandsFree.Core.Residents;
+using HandsFree.Core.Rules;
+
+namespace HandsFree.App.Homes;
+
+/// <summary>One home as its files describe it.</summary>
+/// <param name="Folder">Where its data lies.</param>
+/// <param name="Settings">How it works.</param>
+/// <param name="Roster">Its residents.</param>
+/// <param name="Rules">The rules in force: the program's and its own.</param>
+internal sealed record Home(HomeFolder Folder, HomeSettings Settings, Roster Roster, Rulebook Rules)
+{
+    /// <summary>Reads the files of a home; one that is not there means its defaults: no residents, no rules of its own.</summary>
+    /// <param name="folder">Need not exist.</param>
+    /// <param name="machineZone">The time zone where home.json names none.</param>
+    public static HomeOpening Open(HomeFolder folder, TimeZoneInfo machineZone)
+    {
+        List<FileError> errors = [];
+        HomeSettings settings = SettingsReader.Read(folder.SettingsFile, machineZone, errors);
+        Roster roster = RosterReader.Read(folder.RosterFile, settings, errors);
+        RuleFile? own = OwnRules(folder.RulesFile, errors);
+        RulebookLoading rules = Rulebook.Load(own);
+        errors.AddRange(rules.Errors.Select(e => new FileError(e.File, e.Line, e.Reason)));
+        return errors.Count > 0 || rules.Rulebook is null
+            ? HomeOpening.Broken(errors)
+            : HomeOpening.Of(new Home(folder, settings, roster, rules.Rulebook));
+    }
+
+    private static RuleFile? OwnRules(string path, List<FileError> errors)
+    {
+        if (!Path.Exists(path))
+        {
+            return null;
+        }
+
+        try
+        {
+            return new RuleFile(path, File.ReadAllText(path));
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            errors.Add(new FileError(path, 0, $"can't be read ({e.Message.ReplaceLineEndings(" ")}); check the file and its rights"));
+            return null;
+        }
+    }
+}

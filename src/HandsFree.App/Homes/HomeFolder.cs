@@ -1,0 +1,47 @@
+namespace HandsFree.App.Homes;
+
+/// <summary>The one folder in which all data of a home lies.</summary>
+/// <param name="folder">Where; need not exist yet.</param>
+internal sealed class HomeFolder(string folder)
+{
+    /// <summary>The folder, a full path.</summary>
+    public string Path { get; } = System.IO.Path.GetFullPath(folder);
+
+    /// <summary>The home's settings.</summary>
+    public string SettingsFile => File("home.json");
+
+    /// <summary>The residents.</summary>
+    public string RosterFile => File("roster.json");
+
+    /// <summary>The home's own rules.</summary>
+    public string RulesFile => File("rules.json");
+
+    /// <summary>The journal.</summary>
+    public string JournalFile => File("journal.db");
+
+    /// <summary>The log, without personal data.</summary>
+    public string LogFile => System.IO.Path.Combine(Path, "logs", "handsfree.log");
+
+    /// <summary>Is there once the cautions were shown.</summary>
+    public string CautionsMark => File("cautions-shown");
+
+    /// <summary>Whether the folder is there.</summary>
+    public bool Exists => Directory.Exists(Path);
+
+    /// <summary>Makes a folder for this user alone, where it is not there.</summary>
+    /// <exception cref="IOException">It can't be made.</exception>
+    /// <exception cref="UnauthorizedAccessException">It may not be made.</exception>
+    public static void Make(string folder)
+    {
+        if (OperatingSystem.IsWindows())
+        {
+            Directory.CreateDirectory(folder); // the user's own data folder is closed to others there
+        }
+        else
+        {
+            Directory.CreateDirectory(folder, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+        }
+    }
+
+    private string File(string name) => System.IO.Path.Combine(Path, name);
+}

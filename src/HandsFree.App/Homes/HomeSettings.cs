@@ -1,0 +1,73 @@
+using HandsFree.Core.Dialogue;
+using HandsFree.Core.Quantities;
+
+namespace HandsFree.App.Homes;
+
+/// <summary>How one home works: what home.json says, else the defaults.</summary>
+internal sealed record HomeSettings
+{
+    /// <summary>The home's name, or null.</summary>
+    public string? Name { get; init; }
+
+    /// <summary>The home's time zone.</summary>
+    public required TimeZoneInfo TimeZone { get; init; }
+
+    /// <summary>The unit of the temperatures in roster.json.</summary>
+    public TemperatureUnit TemperatureUnit { get; init; } = TemperatureUnit.Fahrenheit;
+
+    /// <summary>The unit of a weight that is spoken without one, and of the weights in roster.json.</summary>
+    public WeightUnit WeightUnit { get; init; } = WeightUnit.Pounds;
+
+    /// <summary>The shifts of a day, by their beginning.</summary>
+    public IReadOnlyList<Shift> Shifts { get; init; } = [new("day", new(7, 0)), new("evening", new(15, 0)), new("night", new(23, 0))];
+
+    /// <summary>After what time something is overdue.</summary>
+    public Overdue Overdue { get; init; } = new(TimeSpan.FromMinutes(15), TimeSpan.FromHours(4), TimeSpan.FromMinutes(30));
+
+    /// <summary>Which of two words is said.</summary>
+    public Wording Wording { get; init; } = new("refused");
+
+    /// <summary>The engine that hears, or null for the best that is here.</summary>
+    public string? Engine { get; init; }
+
+    /// <summary>The id of who is at work where nobody is named.</summary>
+    public string Aide { get; init; } = "aide";
+
+    /// <summary>Seconds of a pulse count, 30 or 60.</summary>
+    public int PulseCountSeconds { get; init; } = 30;
+
+    /// <summary>After a longer pause identity is asked again.</summary>
+    public TimeSpan LongestPause { get; init; } = TimeSpan.FromMinutes(10);
+
+    /// <summary>After this quiet, where an answer is awaited, nothing was heard.</summary>
+    public TimeSpan AnswerAwaited { get; init; } = TimeSpan.FromSeconds(8);
+
+    /// <summary>After this quiet, where no answer is awaited, the program asks for what is next.</summary>
+    public TimeSpan LeadAfter { get; init; } = TimeSpan.FromSeconds(20);
+
+    /// <summary>What a round takes from everyone, in the order in which it asks.</summary>
+    public IReadOnlyList<VitalSign> Due { get; init; } = new DialogueSettings().Due;
+
+    /// <summary>The moment in the home's time zone.</summary>
+    public DateTimeOffset Here(DateTimeOffset moment) => TimeZoneInfo.ConvertTime(moment, TimeZone);
+
+    /// <summary>When the shift of a moment began.</summary>
+    public DateTimeOffset ShiftBegan(DateTimeOffset moment)
+    {
+        DateTime local = Here(moment).DateTime;
+        Shift? today = Shifts.LastOrDefault(shift => shift.Begins <= TimeOnly.FromDateTime(local));
+        DateTime began = today is not null
+            ? local.Date + today.Begins.ToTimeSpan()
+            : local.Date.AddDays(-1) + Shifts[^1].Begins.ToTimeSpan();
+        return new DateTimeOffset(began, TimeZone.GetUtcOffset(began));
+    }
+
+    /// <summary>What the dialogue wants to know of it.</summary>
+    public DialogueSettings ForDialogue() => new()
+    {
+        LongestPause = LongestPause,
+        WeightUnit = WeightUnit,
+        PulseCountSeconds = PulseCountSeconds,
+        Due = Due,
+    };
+}

@@ -1,0 +1,92 @@
+using System.Globalization;
+using HandsFree.App.Homes.JsonFile;
+using HandsFree.Core.Quantities;
+
+namespace HandsFree.App.Homes;
+
+/// <summary>Reads home.json.</summary>
+internal static class SettingsReader
+{
+    /// <summary>The settings; the defaults where the file is not there, and where it is broken, with the errors.</summary>
+    /// <param name="path">home.json.</param>
+    /// <param name="machineZone">The time zone where the file names none.</param>
+    /// <param name="errors">Gets all that is wrong.</param>
+    public static HomeSettings Read(string path, TimeZoneInfo machineZone, ICollection<FileError> errors)
+    {
+        HomeSettings settings = new() { TimeZone = machineZone };
+        if (CheckedFile.Read(path, "home", errors) is not { } file)
+        {
+            return settings;
+        }
+
+        TimeSpan Minutes(decimal? minutes, TimeSpan otherwise) => minutes is { } m ? TimeSpan.FromMinutes((double)m) : otherwise;
+        TimeSpan Seconds(decimal? seconds, TimeSpan otherwise) => seconds is { } s ? TimeSpan.FromSeconds((double)s) : otherwise;
+        LocatedValue? units = file["units"];
+        LocatedValue? overdue = file["overdueMinutes"];
+        return settings with
+        {
+            Name = file.TextOf("name"),
+            TimeZone = Zone(file["timeZone"], path, errors) ?? machineZone,
+            TemperatureUnit = units?.TextOf("temperature") == "celsius" ? TemperatureUnit.Celsius : TemperatureUnit.Fahrenheit,
+            WeightUnit = units?.TextOf("weight") == "kilograms" ? WeightUnit.Kilograms : WeightUnit.Pounds,
+            Shifts = file["shifts"] is { } shifts ? Shifts(shifts, path, errors) : settings.Shifts,
+            Overdue = new Overdue(
+                Minutes(overdue?.NumberOf("reportNow"), settings.Overdue.ReportNow),
+                Minutes(overdue?.NumberOf("reportThisShift"), settings.Overdue.ReportThisShift),
+                Minutes(overdue?.NumberOf("recheck"), settings.Overdue.Recheck)),
+            Wording = file["wording"]?.TextOf("refused") is { } refused ? new Wording(refused) : settings.Wording,
+            Engine = file.TextOf("engine"),
+            Aide = file.TextOf("aide") ?? settings.Aide,
+            PulseCountSeconds = (int)(file.NumberOf("pulseCountSeconds") ?? settings.PulseCountSeconds),
+            LongestPause = Minutes(file.NumberOf("longestPauseMinutes"), settings.LongestPause),
+            AnswerAwaited = Seconds(file.NumberOf("answerAwaitedSeconds"), settings.AnswerAwaited),
+            LeadAfter = Seconds(file.NumberOf("leadAfterSeconds"), settings.LeadAfter),
+            Due = file["due"] is { } due ? Due(due, path, errors) : settings.Due,
+        };
+    }
+
+    private static TimeZoneInfo? Zone(LocatedValue? name, string path, ICollection<FileError> errors)
+    {
+        if (name is null || TimeZoneInfo.TryFindSystemTimeZoneById(name.Text, out TimeZoneInfo? zone))
+        {
+            return name is null ? null : TimeZoneInfo.FindSystemTimeZoneById(name.Text);
+        }
+
+        errors.Add(new(path, name.Line, $"\"timeZone\" is {name.InWords}, which this machine does not know; write an IANA name such as \"America/Chicago\" (and see that the machine has its time zone data)"));
+        return null;
+    }
+
+    private static List<Shift> Shifts(LocatedValue list, string path, ICollection<FileError> errors)
+    {
+        List<Shift> shifts = [];
+        foreach (LocatedValue item in list.Items)
+        {
+            Shift shift = new(item.TextOf("name")!, TimeOnly.ParseExact(item.TextOf("begins")!, "HH:mm", CultureInfo.InvariantCulture));
+            if (shifts.Exists(other => other.Begins == shift.Begins))
+            {
+                errors.Add(new(path, item.Line, $"\"shifts\" has two that begin at {shift.Begins:HH\\:mm}; keep one"));
+            }
+
+            shifts.Add(shift);
+        }
+
+        return [.. shifts.OrderBy(shift => shift.Begins)];
+    }
+
+    private static List<VitalSign> Due(LocatedValue list, string path, ICollection<FileError> errors)
+    {
+        List<VitalSign> due = [];
+        foreach (LocatedValue item in list.Items)
+        {
+            VitalSign sign = HomeWords.Signs[item.Text];
+            if (due.Contains(sign))
+            {
+                errors.Add(new(path, item.Line, $"\"due\" has {item.InWords} twice; keep one"));
+            }
+
+            due.Add(sign);
+        }
+
+        return due;
+    }
+}
