@@ -51,6 +51,7 @@ internal sealed class SessionLoop : IDisposable
     {
         using var ending = CancellationTokenSource.CreateLinkedTokenSource(stop);
         Carry(parts.Machine.Begin(aide, session, parts.Journal.ReadFrom(1).Select(e => e.Event), Now));
+        AnswerAll();
         var thread = new Thread(() => Hear(ending.Token)) { IsBackground = true, Name = "ear" };
         thread.Start();
         try
@@ -173,6 +174,11 @@ internal sealed class SessionLoop : IDisposable
     private void Step(DialogueEvent happened)
     {
         answers.Enqueue(happened);
+        AnswerAll();
+    }
+
+    private void AnswerAll()
+    {
         while (answers.TryDequeue(out DialogueEvent? next))
         {
             Carry(parts.Machine.Step(state!, next));
@@ -204,7 +210,8 @@ internal sealed class SessionLoop : IDisposable
                 mouth.Silence();
                 break;
             case Effect.Say say:
-                parts.Watcher.Saw(new SessionNote.Said(Now, say.Text, mouth.Say(say.Text)));
+                string text = parts.Wording(say.Text);
+                parts.Watcher.Saw(new SessionNote.Said(Now, text, mouth.Say(text)));
                 break;
             case Effect.Play play:
                 parts.Watcher.Saw(new SessionNote.Sounded(Now, play.Tone));

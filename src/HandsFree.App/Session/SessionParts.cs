@@ -31,5 +31,8 @@ internal sealed record SessionParts
 
     public required ISessionWatcher Watcher { get; init; }
 
+    /// <summary>A text of the dialogue in the home's words.</summary>
+    public Func<string, string> Wording { get; init; } = static text => text;
+
     public SessionSettings Settings { get; init; } = new();
 }
