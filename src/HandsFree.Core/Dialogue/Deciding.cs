@@ -26,10 +26,14 @@ internal static class Deciding
         return turn.Parts.Rules.Decide(reading, context);
     }
 
-    /// <summary>The question whose yes would make the decision graver; null where no symptom changes anything.</summary>
-    public static (string Text, ImmutableHashSet<string> Symptoms)? SymptomQuestion(this Turn turn, Reading reading) =>
-        Symptoms.TryGetValue(reading.Value.Sign, out var asked)
-        && turn.Decide(reading, asked.Symptoms).Outcome > turn.Decide(reading).Outcome
-            ? asked
-            : null;
+    /// <summary>The question whose yes would make the decision on a value that is told anyway graver; null else.</summary>
+    public static (string Text, ImmutableHashSet<string> Symptoms)? SymptomQuestion(this Turn turn, Reading reading)
+    {
+        Outcome without = turn.Decide(reading).Outcome;
+        return without != Outcome.Accept
+            && Symptoms.TryGetValue(reading.Value.Sign, out var asked)
+            && turn.Decide(reading, asked.Symptoms).Outcome > without
+                ? asked
+                : null;
+    }
 }

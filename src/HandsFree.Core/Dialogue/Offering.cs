@@ -36,12 +36,12 @@ internal static class Offering
     {
         Reading reading = understood.Reading;
         Decision decision = turn.Decide(reading);
+        turn = turn.WarnOfDanger(reading, decision);
         if (decision.Outcome == Outcome.AskAgain)
         {
-            return turn.NotPossible(understood, amends);
+            return turn.NotPossible(understood, decision, amends);
         }
 
-        turn = turn.WarnOfDanger(reading, decision);
         Understood? first = (turn.State.Stage as Stage.AwaitingValue)?.First;
         bool saidTwice = first?.Reading.Value == reading.Value;
         turn = first is null || saidTwice ? turn : turn.Discard(first, null, "second saying differs");
@@ -62,8 +62,9 @@ internal static class Offering
     public static Turn OfferMore(this Turn turn, Reading reading, string amends)
     {
         var understood = new Understood(turn.Heard, reading);
-        return turn.Decide(reading).Outcome == Outcome.AskAgain
-            ? turn.NotPossible(understood, amends)
+        Decision decision = turn.Decide(reading);
+        return decision.Outcome == Outcome.AskAgain
+            ? turn.NotPossible(understood, decision, amends)
             : turn.Ask(new Stage.AwaitingConfirmation(ReadBack.Of(understood, ReadBackTexts.Of(reading), turn.At), amends));
     }
 
@@ -94,18 +95,32 @@ internal static class Offering
             : turn.Ask("Not sure.", next);
     }
 
-    private static Turn NotPossible(this Turn turn, Understood understood, string? amends)
+    // Asked again by a rule: it counts as one of the rechecks, so that a value which keeps coming is believed in the end and reported.
+    private static Turn NotPossible(this Turn turn, Understood understood, Decision decision, string? amends)
     {
         string text = ReadBackTexts.Of(understood.Reading);
-        return turn.Discard(understood, text, "not possible").AskForAnother(
-            understood.Reading.Value.Sign, understood.Reading.How, text, amends);
+        VitalSign sign = understood.Reading.Value.Sign;
+        ResidentSet set = turn.Set;
+        turn = decision.Recheck is null
+            ? turn
+            : turn.With(set with { RechecksAsked = set.RechecksAsked.SetItem(sign, set.RechecksDone(sign) + 1) });
+        return turn.Discard(understood, text, "not possible")
+            .AskForAnother(sign, understood.Reading.How, text, amends, decision.Recheck?.Instruction ?? "");
     }
 
     /// <summary>A value that can't be: repeats the number and asks for another.</summary>
-    public static Turn AskForAnother(this Turn turn, VitalSign sign, Circumstances how, string text, string? amends)
+    /// <param name="turn">The turn.</param>
+    /// <param name="sign">Which vital sign.</param>
+    /// <param name="how">What was said about the way it was taken; the count, and an arm that must not be used, are not kept.</param>
+    /// <param name="text">The value, digit by digit.</param>
+    /// <param name="amends">The id of the reading that it will replace, or null.</param>
+    /// <param name="instruction">What the rules say to do, or empty.</param>
+    public static Turn AskForAnother(
+        this Turn turn, VitalSign sign, Circumstances how, string text, string? amends, string instruction = "")
     {
-        string words = $"{Sentence.Capital(text)}, is not possible.";
-        Circumstances kept = how with { Counted = null, CountedSeconds = null };
+        string words = Sentence.Join($"{Sentence.Capital(text)}, is not possible.", instruction);
+        bool wrongArm = how.Arm is { } arm && turn.Set.Resident.ArmsNotToBeUsed.ContainsKey(arm);
+        Circumstances kept = how with { Counted = null, CountedSeconds = null, Arm = wrongArm ? null : how.Arm };
         return turn.State.Stage is Stage.AwaitingValue asked
             ? turn.Go(new Stage.AwaitingValue(sign, kept, WhyAsked.NotPossible, null, amends) { Asked = asked.Asked, Tries = asked.Tries })
                 .TryAgain(words)

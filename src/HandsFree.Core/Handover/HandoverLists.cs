@@ -48,6 +48,9 @@ internal static class HandoverLists
     private static string Text(HandoverEntry entry, QueryKind asked) => asked switch
     {
         QueryKind.Room => HandoverTexts.Room(entry),
+        QueryKind.OpenReports => HandoverTexts.Reports(entry),
+        QueryKind.WhoNeedsARecheck => HandoverTexts.Rechecks(entry),
+        QueryKind.WhoWasNotTaken or QueryKind.WhoRefused => HandoverTexts.Missing(entry),
         QueryKind.WhoHasAFever =>
             $"{HandoverTexts.Place(entry.Resident)}: {HandoverTexts.LastValue(entry.Last[VitalSign.Temperature], entry.Resident)}.",
         _ => HandoverTexts.Line(entry),

@@ -16,21 +16,26 @@ internal static class HandoverTexts
     /// <summary>The line of one resident: the gravest thing first, then what else is not in order.</summary>
     public static string Line(HandoverEntry entry)
     {
-        List<string> parts = [.. entry.Reports.Select(r => Report(r, entry))];
-        parts.AddRange(entry.Rechecks.Where(r => !entry.Reports.Any(o => o.Sign == r.Sign)).Select(Recheck));
-        parts.AddRange(NotTaken(entry));
-        if (entry.LeftOpen.Count > 0)
-        {
-            parts.Add($"left open: {Signs(entry.LeftOpen.Select(o => o.Sign))}");
-        }
-
-        if (parts.Count == 0)
-        {
-            parts.Add(entry.Last.Count == 0 ? "nothing taken yet" : "in order");
-        }
-
-        return $"{Place(entry.Resident)}: {string.Join("; ", parts)}.";
+        List<string> parts = [.. ReportParts(entry), .. RecheckParts(entry), .. MissingParts(entry)];
+        return parts.Count > 0 ? Line(entry, parts) : Line(entry, [entry.Last.Count == 0 ? "nothing taken yet" : "in order"]);
     }
+
+    public static string Reports(HandoverEntry entry) => Line(entry, ReportParts(entry));
+
+    public static string Rechecks(HandoverEntry entry) => Line(entry, RecheckParts(entry));
+
+    public static string Missing(HandoverEntry entry) =>
+        entry.Rank == HandoverRank.NothingYet ? Line(entry) : Line(entry, MissingParts(entry));
+
+    private static string Line(HandoverEntry entry, IEnumerable<string> parts) => $"{Place(entry.Resident)}: {string.Join("; ", parts)}.";
+
+    private static IEnumerable<string> ReportParts(HandoverEntry entry) => entry.Reports.Select(r => Report(r, entry));
+
+    private static IEnumerable<string> RecheckParts(HandoverEntry entry) =>
+        entry.Rechecks.Select(r => $"recheck waits, {SignNames.Of(r.Sign)}, since {r.At.ToString("H:mm", CultureInfo.InvariantCulture)}");
+
+    private static IEnumerable<string> MissingParts(HandoverEntry entry) =>
+        NotTaken(entry).Concat(entry.LeftOpen.Count > 0 ? [$"left open, {Signs(entry.LeftOpen.Select(o => o.Sign))}"] : []);
 
     /// <summary>What is not in order, then the last value of each sign with its time and the usual value.</summary>
     public static string Room(HandoverEntry entry) =>
@@ -61,8 +66,6 @@ internal static class HandoverTexts
         string what = values.Count > 0 ? string.Join(", ", values) : report.Situation;
         return $"{when}, {what}{(report.Sign is { } sign ? Usual(sign, entry.Resident) : "")}";
     }
-
-    private static string Recheck(RecheckAsked recheck) => $"recheck waits, {SignNames.Of(recheck.Sign)}";
 
     private static IEnumerable<string> NotTaken(HandoverEntry entry) =>
         entry.NotTaken.GroupBy(n => n.Reason).Select(g =>

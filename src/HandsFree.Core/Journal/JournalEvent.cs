@@ -6,7 +6,7 @@ namespace HandsFree.Core.Journal;
 /// <param name="Id">Unique in the home: the session's id, a dash and a number.</param>
 /// <param name="Person">The id of the person whose doing it is.</param>
 /// <param name="At">When it was entered.</param>
-[JsonPolymorphic(TypeDiscriminatorPropertyName = "event")]
+[JsonPolymorphic(TypeDiscriminatorPropertyName = "type")]
 [JsonDerivedType(typeof(RoundStarted), "round started")]
 [JsonDerivedType(typeof(RoundEnded), "round ended")]
 [JsonDerivedType(typeof(ResidentIdentified), "resident identified")]

@@ -19,8 +19,9 @@ public static class JournalEventCodec
         Converters = { new JsonStringEnumConverter(JsonNamingPolicy.CamelCase, allowIntegerValues: false), new QuantityConverter() },
     };
 
-    /// <summary>The bytes of an event: {"schema": 1, "entry": {"event": …}}.</summary>
-    public static byte[] Encode(JournalEvent entry) => JsonSerializer.SerializeToUtf8Bytes(new Envelope(SchemaVersion, entry), Options);
+    /// <summary>The bytes of an event: {"schema": 1, "entry": {"type": …}}.</summary>
+    public static byte[] Encode(JournalEvent entry) =>
+        JsonSerializer.SerializeToUtf8Bytes(new Envelope(SchemaVersion, JsonSerializer.SerializeToElement(entry, Options)), Options);
 
     /// <summary>The event of some bytes.</summary>
     /// <exception cref="InvalidDataException">The bytes are no event, or of a newer schema; the message says which.</exception>
@@ -28,12 +29,13 @@ public static class JournalEventCodec
     {
         try
         {
+            // The schema first: a newer program's event may have a form that can't be read here.
             Envelope? envelope = JsonSerializer.Deserialize<Envelope>(bytes, Options);
             return envelope switch
             {
                 { Schema: > SchemaVersion } => throw new InvalidDataException(
                     $"journal event of schema {envelope.Schema}, this program reads up to {SchemaVersion}: update the program"),
-                { Schema: SchemaVersion, Entry: { } entry } => entry,
+                { Schema: SchemaVersion, Entry.ValueKind: JsonValueKind.Object } => envelope.Entry.Deserialize<JournalEvent>(Options)!,
                 _ => throw new InvalidDataException("journal event without schema or entry"),
             };
         }
@@ -43,5 +45,5 @@ public static class JournalEventCodec
         }
     }
 
-    private sealed record Envelope(int Schema, JournalEvent Entry);
+    private sealed record Envelope(int Schema, JsonElement Entry);
 }

@@ -14,13 +14,12 @@ internal static class ValuePosterior
     /// <param name="seconds">Length of the audio.</param>
     public static Hearing Decide(SearchResult found, double seconds)
     {
-        _ = seconds;
-        double best = found.Values.Count == 0 ? double.NegativeInfinity : found.Values.Values.Max(v => v.LogProbability);
+        var scores = found.Values.ToDictionary(v => v.Key, v => v.Value.LogProbability + SpeechLength.LogLikelihood(v.Value.Words, seconds));
         double none = found.FreeLogProbability - Allowance;
-        double most = Math.Max(best, none);
-        double total = Math.Exp(none - most) + found.Values.Values.Sum(v => Math.Exp(v.LogProbability - most));
-        Candidate[] candidates = [.. found.Values
-            .Select(v => new Candidate(v.Key, v.Value.Words, Math.Exp(v.Value.LogProbability - most) / total))
+        double most = scores.Values.Append(none).Max();
+        double total = Math.Exp(none - most) + scores.Values.Sum(score => Math.Exp(score - most));
+        Candidate[] candidates = [.. scores
+            .Select(s => new Candidate(s.Key, found.Values[s.Key].Words, Math.Exp(s.Value - most) / total))
             .OrderByDescending(c => c.Probability)];
         if (candidates.Length > 0 && candidates[0].Probability >= LeastProbability)
         {

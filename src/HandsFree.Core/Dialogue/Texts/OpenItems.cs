@@ -1,4 +1,5 @@
 using HandsFree.Core.Handover;
+using HandsFree.Core.Reports;
 
 namespace HandsFree.Core.Dialogue;
 
@@ -22,6 +23,13 @@ internal static class OpenItems
             parts.Add($"{Sentence.List([.. set.Waiting.Select(w => SignNames.Of(w.Sign))])} to recheck");
         }
 
-        return parts.Count == 0 ? "" : $"{HandoverTexts.Place(set.Resident)}: {string.Join(", ", parts)}.";
+        return parts.Count == 0 ? "" : Sentence.Join($"{HandoverTexts.Place(set.Resident)}: {string.Join(", ", parts)}.", Tell(set));
+    }
+
+    // A recheck that was not done has become a report.
+    private static string Tell(ResidentSet set)
+    {
+        List<ReportUrgency> told = [.. set.Waiting.Where(w => set.Reported.ContainsKey(w.Sign)).Select(w => set.Reported[w.Sign])];
+        return told.Count == 0 ? "" : Reporting.Tell(told.Max());
     }
 }
