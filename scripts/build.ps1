@@ -1,9 +1,11 @@
 # Builds the program (Release) when it was never built or when a source changed since the last build. For Windows;
-# build.sh is the same elsewhere. Called by handsfree.cmd, which sets HANDSFREE_ROOT and HANDSFREE_TOOLS.
+# build.sh is the same elsewhere. Called by handsfree.cmd, which sets HANDSFREE_ROOT.
 $ErrorActionPreference = 'Stop'
 Set-Location $env:HANDSFREE_ROOT
 
-$stamp = Join-Path $env:HANDSFREE_TOOLS 'built'
+# Beside what is built, not with the tools: those may be shared by several checkouts.
+$made = Join-Path $env:HANDSFREE_ROOT '.handsfree'
+$stamp = Join-Path $made 'built'
 $program = Join-Path 'src' 'HandsFree.App/bin/Release/net10.0/HandsFree.dll'
 
 # One line a source file: its path, size and time of writing.
@@ -16,8 +18,8 @@ function Get-SourceList {
 $list = Get-SourceList
 if ((Test-Path $program) -and (Test-Path $stamp) -and ([IO.File]::ReadAllText($stamp) -eq $list)) { exit 0 }
 
-New-Item -ItemType Directory -Force $env:HANDSFREE_TOOLS | Out-Null
-$log = Join-Path $env:HANDSFREE_TOOLS 'build.log'
+New-Item -ItemType Directory -Force $made | Out-Null
+$log = Join-Path $made 'build.log'
 [Console]::Error.WriteLine('handsfree: building (first use, or a source changed) ...')
 & dotnet build src/HandsFree.App -c Release --nologo -v quiet > $log
 if ($LASTEXITCODE -ne 0) {

@@ -6,7 +6,9 @@ HANDSFREE_ROOT="${HANDSFREE_ROOT:-$(cd "$(dirname "$0")/.." && pwd -P)}"
 . "$HANDSFREE_ROOT/scripts/common.sh"
 cd "$HANDSFREE_ROOT"
 
-stamp="$HANDSFREE_TOOLS/built"
+# Beside what is built, not with the tools: those may be shared by several checkouts.
+made="$HANDSFREE_ROOT/.handsfree"
+stamp="$made/built"
 program=src/HandsFree.App/bin/Release/net10.0/HandsFree.dll
 
 sources() {
@@ -22,7 +24,7 @@ up_to_date() {
 
 build() {
     up_to_date && return
-    local log="$HANDSFREE_TOOLS/build.log"
+    local log="$made/build.log"
     say "handsfree: building (first use, or a source changed) ..."
     sources | LC_ALL=C sort | cksum >"$stamp.new"
     if ! dotnet build src/HandsFree.App -c Release --nologo -v quiet >"$log" 2>&1 </dev/null; then
@@ -33,4 +35,9 @@ build() {
     mv "$stamp.new" "$stamp"
 }
 
-up_to_date || with_lock build build
+up_to_date && exit 0
+if [ ! -w "$HANDSFREE_ROOT" ]; then
+    say "handsfree: the program must be built, but $HANDSFREE_ROOT can't be written; let its owner run ./handsfree --version once."
+    exit 2
+fi
+with_lock "$made/build.lock" build

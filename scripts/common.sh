@@ -41,16 +41,16 @@ sha256() {
     fi
 }
 
-# with_lock NAME COMMAND...: one at a time among launchers of this checkout, where the machine has flock.
+# with_lock FILE COMMAND...: one at a time among launchers, where the machine has flock.
 with_lock() {
-    local name="$1"
+    local file="$1"
     shift
-    mkdir -p "$HANDSFREE_TOOLS"
+    mkdir -p "$(dirname "$file")"
     if have flock; then
         (
             flock 9
             "$@" 9>&-
-        ) 9>"$HANDSFREE_TOOLS/$name.lock"
+        ) 9>"$file"
     else
         "$@"
     fi

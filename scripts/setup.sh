@@ -32,4 +32,4 @@ run_all() {
 nothing_missing() { has_system && has_vosk && has_vad && has_neural; }
 
 mkdir -p "$HANDSFREE_TOOLS"
-nothing_missing || with_lock setup run_all
+nothing_missing || with_lock "$HANDSFREE_TOOLS/setup.lock" run_all

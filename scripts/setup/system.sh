@@ -25,7 +25,14 @@ has_system() {
     fi
 }
 
-without_system="without them only the neural or the vosk engine can hear, and a read-back without a voice is shown as text"
+# without PACKAGES: what is not to be had as long as those are missing.
+without() {
+    local lost=""
+    case "$1" in *pocketsphinx*) lost="the engine sphinx can't hear" ;; esac
+    case "$1" in *flite*) lost="${lost:+$lost, }the read-back falls back to another voice or to text" ;; esac
+    case "$1" in *espeak*) lost="${lost:+$lost, }the second voice is missing" ;; esac
+    printf 'until then %s' "$lost"
+}
 
 # as_root: sets the variable 'root_prefix' to what runs a command as root, or returns 1.
 as_root() {
@@ -38,12 +45,12 @@ as_root() {
 setup_system() {
     local missing package
     if ! have apt-get || ! have dpkg-query; then
-        reason="no apt-get here: install pocketsphinx (library and US English model), flite and espeak-ng with this system's package manager; $without_system"
+        reason="no apt-get here: install pocketsphinx (library and US English model), flite and espeak-ng with this system's package manager; $(without "$system_packages")"
         return 1
     fi
     missing="$(missing_packages)"
     if ! as_root; then
-        reason="not root and no sudo without a password: run 'sudo apt-get install $missing' once; $without_system"
+        reason="not root and no sudo without a password: run 'sudo apt-get install $missing' once; $(without "$missing")"
         return 1
     fi
     say "set-up: installing Debian packages $missing: $system_why ..."
@@ -54,7 +61,7 @@ setup_system() {
     done
     missing="$(missing_packages)"
     [ -z "$missing" ] && return 0
-    reason="apt-get could not install $missing (see $HANDSFREE_TOOLS/apt.log); $without_system"
+    reason="apt-get could not install $missing (see $HANDSFREE_TOOLS/apt.log); $(without "$missing")"
     return 1
 }
 

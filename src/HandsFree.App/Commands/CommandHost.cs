@@ -1,6 +1,8 @@
 using System.CommandLine;
 using System.Diagnostics;
 using HandsFree.App.Composition;
+using HandsFree.App.Homes;
+using HandsFree.App.Homes.JsonFile;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace HandsFree.App.Commands;
@@ -33,6 +35,18 @@ internal sealed class CommandHost(Surroundings surroundings)
     public int Refuse(string line)
     {
         surroundings.Error.WriteLine($"handsfree: {line}");
+        return ExitCodes.BadInput;
+    }
+
+    /// <summary>A line on stderr for each error of the home's files.</summary>
+    /// <returns>The exit code for bad input or set-up.</returns>
+    public int RefuseHome(HomeOpening opening)
+    {
+        foreach (FileError error in opening.Errors)
+        {
+            Refuse(error.ToString());
+        }
+
         return ExitCodes.BadInput;
     }
 

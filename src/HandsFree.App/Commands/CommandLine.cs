@@ -16,36 +16,39 @@ internal static class CommandLine
     {
         CommandHost host = new(surroundings);
         ParseResult parsed = Root(host).Parse(args);
-        if (parsed.Errors.Count > 0)
-        {
-            string path = string.Join(' ', Path(parsed.CommandResult));
-            return host.Refuse($"{string.Join("; ", parsed.Errors.Select(e => e.Message))} ({path} --help says what can be given)");
-        }
-
-        return parsed.Invoke(new InvocationConfiguration
-        {
-            Output = surroundings.Out,
-            Error = surroundings.Error,
-            EnableDefaultExceptionHandler = false,
-        });
+        return parsed.Errors.Count > 0 && !(parsed.Action?.ClearsParseErrors ?? false)
+            ? host.Refuse($"{Reasons(parsed)} ({string.Join(' ', Path(parsed.CommandResult))} --help says what can be given)")
+            : parsed.Invoke(new InvocationConfiguration
+            {
+                Output = surroundings.Out,
+                Error = surroundings.Error,
+                EnableDefaultExceptionHandler = false,
+            });
     }
 
-    private static RootCommand Root(CommandHost host)
+    // No RootCommand: that one is called after the process that runs it.
+    private static Command Root(CommandHost host)
     {
-        RootCommand root = new("Hears a resident's vital signs, reads them back, keeps what was confirmed, and hands over.");
+        Command root = new("handsfree", "Hears a resident's vital signs, reads them back, keeps what was confirmed, and hands over.");
+        HelpOption help = new();
+        help.Action = new HelpWithExitCodes((HelpAction)help.Action!);
+        root.Options.Add(help);
+        root.Options.Add(new VersionOption { Action = new VersionAction() });
         root.Options.Add(host.Home);
         foreach (Command command in CommandList.All(host))
         {
             root.Subcommands.Add(command);
         }
 
-        HelpOption help = root.Options.OfType<HelpOption>().Single();
-        help.Action = new HelpWithExitCodes((HelpAction)help.Action!);
-        VersionOption version = root.Options.OfType<VersionOption>().Single();
-        version.Action = new VersionAction();
+        root.SetAction(_ => host.Refuse("no command is named (handsfree --help lists them)"));
         return root;
     }
 
+    /// <summary>What is wrong, on one line.</summary>
+    private static string Reasons(ParseResult parsed) => string.Join(
+        "; ",
+        parsed.Errors.Select(error => string.Join(' ', error.Message.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries))).Distinct());
+
     private static IEnumerable<string> Path(CommandResult result) =>
-        result.Parent is CommandResult parent ? [.. Path(parent), result.Command.Name] : ["handsfree"];
+        result.Parent is CommandResult parent ? [.. Path(parent), result.Command.Name] : [result.Command.Name];
 }

@@ -11,5 +11,7 @@ internal static class CommandList
         DemoCommand.Make(host),
         DemoClipsCommand.Make(host),
         HearCommand.Make(host),
+        HandoverCommand.Make(host),
+        JournalCommand.Make(host),
     ];
 }

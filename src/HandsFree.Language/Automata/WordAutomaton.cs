@@ -15,8 +15,11 @@ public sealed class WordAutomaton
     private readonly Dictionary<(Continuation?, Frame?), Configuration> configurations = [];
     private readonly Dictionary<RepeatExpansion, RepeatExpansion> agains = [];
 
-    internal WordAutomaton(Grammar grammar)
+    /// <summary>An automaton of its own, where the grammar's shared one must not keep what is walked.</summary>
+    /// <param name="grammar">The grammar.</param>
+    public WordAutomaton(Grammar grammar)
     {
+        ArgumentNullException.ThrowIfNull(grammar);
         hasTags = grammar.HasTags;
         Start = Intern(Then(grammar.Root.Body, Then(null, null)), Frame.Open(grammar.Root, null));
     }

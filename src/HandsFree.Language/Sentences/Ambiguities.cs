@@ -10,7 +10,8 @@ namespace HandsFree.Language.Sentences;
 /// "… seventy six over" and "… seventy eight over" go on as one; two different meanings never become equal by that.</summary>
 public static class Ambiguities
 {
-    /// <summary>Sentences with two meanings, shortest first; none when the grammar is free of them.</summary>
+    /// <summary>Sentences with two meanings, shortest first, one for many that are ambiguous in the same way; none when the grammar
+    /// is free of them.</summary>
     /// <param name="grammar">The grammar.</param>
     /// <param name="most">Stop after so many.</param>
     /// <param name="longest">Words of the longest sentence looked at; only a grammar with nested recursion needs an end.</param>

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using HandsFree.Language.Automata;
 using HandsFree.Language.Grammars;
 using HandsFree.Language.Meaning;
@@ -9,36 +8,62 @@ namespace HandsFree.Language.Sentences;
 internal sealed class Goal(SemanticValue wanted)
 {
     private readonly Outlook outlook = new();
+    private readonly Dictionary<Configuration, bool> known = [];
     private readonly SemanticRecord fields = wanted as SemanticRecord ?? SemanticRecord.Empty;
 
     public bool IsPossible(Configuration at)
     {
-        Dictionary<string, int> holders = [];
-        Dictionary<string, SemanticValue> settled = [];
-        var later = ImmutableHashSet<string>.Empty;
-        foreach (var (frame, remaining) in JoinedFrames(at))
+        if (!known.TryGetValue(at, out bool possible))
         {
-            if (remaining.Must.Any(name => fields[name] is null))
-            {
-                return false;
-            }
-
-            later = later.Union(remaining.May);
-            IEnumerable<KeyValuePair<string, SemanticValue>> passed = frame.Passed is SemanticRecord record ? record.Fields : [];
-            foreach (var (name, value) in frame.Fields.Fields.Concat(passed))
-            {
-                holders[name] = holders.GetValueOrDefault(name) + 1;
-                settled[name] = value;
-            }
+            possible = Find(at);
+            known.Add(at, possible);
         }
 
-        return settled.All(s => holders[s.Key] > 1 || later.Contains(s.Key) || s.Value.Equals(fields[s.Key])) && ResultsFit(at.Frame);
+        return possible;
     }
 
-    /// <summary>The frames whose fields end in the sentence's own record, outermost first, with what the rest of each may set.</summary>
-    private IEnumerable<(Frame Frame, FieldSets Remaining)> JoinedFrames(Configuration at)
+    private bool Find(Configuration at)
     {
-        var levels = new Stack<(Frame Frame, FieldSets Remaining)>();
+        Dictionary<string, SemanticValue> settled = [];
+        HashSet<string> open = [];
+        FieldSets later = FieldSets.None;
+        bool mayLose = false;
+        foreach (var (frame, remaining, mayBeReplaced) in JoinedFrames(at))
+        {
+            Settle(frame.Fields, mayLose);
+            mayLose |= remaining.MayLose;
+            if (frame.Passed is SemanticRecord passed)
+            {
+                Settle(passed, mayLose || mayBeReplaced);
+            }
+
+            later = ReferenceEquals(later, FieldSets.None) ? remaining : remaining.PassedOn(remaining.MayLose).Then(later);
+        }
+
+        return later.Own.Concat(later.Passed)
+                .All(m => fields[m.Key] is { } value && (m.Value is null || settled.ContainsKey(m.Key) || m.Value.Equals(value)))
+            && settled.All(s => open.Contains(s.Key) || later.May.Contains(s.Key) || s.Value.Equals(fields[s.Key]))
+            && ResultsFit(at.Frame);
+
+        void Settle(SemanticRecord record, bool isOpen)
+        {
+            foreach (var (name, value) in record.Fields)
+            {
+                if (isOpen || !settled.TryAdd(name, value))
+                {
+                    settled[name] = value;
+                    open.Add(name);
+                }
+            }
+        }
+    }
+
+    /// <summary>The frames whose fields end in the sentence's own record, outermost first, with what the rest of each may set and
+    /// whether the referred rule that is open in it may replace what was passed on to it.</summary>
+    private IEnumerable<(Frame Frame, FieldSets Remaining, bool MayBeReplaced)> JoinedFrames(Configuration at)
+    {
+        var levels = new Stack<(Frame Frame, FieldSets Remaining, bool MayBeReplaced)>();
+        Rule? below = null;
         Continuation? rest = at.Rest;
         for (Frame? frame = at.Frame; frame is not null; frame = frame.Parent)
         {
@@ -49,7 +74,8 @@ internal sealed class Goal(SemanticValue wanted)
             }
 
             rest = rest?.Rest;
-            levels.Push((frame, sum));
+            levels.Push((frame, sum, below is not null && !frame.Rule.Used.Contains(below.Name) && outlook.MayBeNoRecord(below)));
+            below = frame.Rule;
         }
 
         Frame? above = null;

@@ -7,6 +7,7 @@ internal sealed class Outlook
 {
     private readonly Dictionary<(Expansion, Rule), FieldSets> known = [];
     private readonly Dictionary<Rule, bool> valued = [];
+    private readonly Dictionary<Rule, bool> loose = [];
     private readonly Dictionary<Rule, FieldSets> open = [];
 
     /// <summary>What a node sets in the record of the rule that it stands in.</summary>
@@ -38,12 +39,35 @@ internal sealed class Outlook
 
     private FieldSets Find(Expansion e, Rule within) => e switch
     {
-        TagExpansion t => new([.. t.Program.Fields], [.. t.Program.Fields]),
-        RuleExpansion r => within.Used.Contains(r.Target.Name) ? FieldSets.None : OfRule(r.Target),
+        TagExpansion t => t.Program.Fields.Aggregate(FieldSets.None, (sum, f) => sum.Then(FieldSets.One(f.Name, f.Constant, f.IsSure))),
+        RuleExpansion r when within.Used.Contains(r.Target.Name) => OfRule(r.Target).Optional().PassedOn(false),
+        RuleExpansion r => OfRule(r.Target).PassedOn(MayBeNoRecord(r.Target)),
         SequenceExpansion s => s.Parts.Aggregate(FieldSets.None, (sum, p) => sum.Then(Of(p, within))),
         AlternativesExpansion { Choices: [var first, .. var more] } => more.Aggregate(Of(first, within), (sum, c) => sum.Or(Of(c, within))),
         RepeatExpansion r => r.AtLeastOnce ? Of(r.Body, within) : Of(r.Body, within).Optional(),
         _ => FieldSets.None,
+    };
+
+    /// <summary>Whether the rule's value may be something else than a record.</summary>
+    public bool MayBeNoRecord(Rule rule)
+    {
+        if (!loose.TryGetValue(rule, out bool may))
+        {
+            loose.Add(rule, true);
+            may = SetsValue(rule) || (OfRule(rule).Own.IsEmpty && References(rule.Body).Any(MayBeNoRecord));
+            loose[rule] = may;
+        }
+
+        return may;
+    }
+
+    private static IEnumerable<Rule> References(Expansion e) => e switch
+    {
+        RuleExpansion r => [r.Target],
+        SequenceExpansion s => s.Parts.SelectMany(References),
+        AlternativesExpansion a => a.Choices.SelectMany(References),
+        RepeatExpansion r => References(r.Body),
+        _ => [],
     };
 
     private FieldSets OfRule(Rule rule)

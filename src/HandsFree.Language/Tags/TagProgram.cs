@@ -28,8 +28,10 @@ public sealed class TagProgram
     /// <summary>Names of the rules whose values are used.</summary>
     public ImmutableHashSet<string> References { get; }
 
-    /// <summary>Names of the fields that it sets.</summary>
-    internal IEnumerable<string> Fields => steps.Select(s => s.Field).OfType<string>();
+    /// <summary>The fields that it sets, each with its value where that is a constant, and whether it surely has one: a rule that
+    /// was not said leaves the field as it is.</summary>
+    internal IEnumerable<(string Name, SemanticValue? Constant, bool IsSure)> Fields => steps.Where(s => s.Field is not null)
+        .Select(s => (s.Field!, (s.Expression as ConstantNode)?.Value, s.Expression is not ReferenceNode));
 
     /// <summary>Whether it sets the rule's value as a whole.</summary>
     internal bool SetsValue => steps.Any(s => s.Field is null);

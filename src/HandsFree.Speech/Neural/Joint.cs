@@ -18,6 +18,12 @@ internal enum Joint
     /// <summary>A number of two or more figures.</summary>
     Figures,
 
+    /// <summary>A tens word as "20": a digit word would make "twenty one" of it, which is never written "20 1".</summary>
+    TensFigures,
+
+    /// <summary>"one hundred" as "100": what follows in the number would never be written behind it.</summary>
+    HundredFigures,
+
     /// <summary>"twenty" written as "2": its digit must follow at once.</summary>
     TensOpen,
 

@@ -5,8 +5,13 @@ namespace HandsFree.Speech.Neural;
 /// <summary>The encoder-decoder model under a hard grammar. Start it with <see cref="Open"/>.</summary>
 public sealed class NeuralRecognizer : IRecognizer
 {
-    private const int MostStates = 200_000;
-    private const int LeastSamples = 16000;
+    /// <summary>A grammar that repeats without end unfolds without end; an automaton that grew beyond this is made anew.</summary>
+    private const int MostStates = 30_000;
+
+    private const int LeastSamples = 16_000;
+
+    /// <summary>No sentence of ours is longer than 20 s, and the encoder's memory grows with the square of the length.</summary>
+    private const int MostSamples = 20 * 16_000;
     private readonly NeuralModel model;
     private readonly GrammarSearch search;
     private readonly Dictionary<Grammar, WrittenAutomaton> automata = [];
@@ -51,8 +56,25 @@ public sealed class NeuralRecognizer : IRecognizer
             return Hearing.Nothing;
         }
 
+        if (samples.Length > MostSamples)
+        {
+            return new(HearingOutcome.NoReading, [], "");
+        }
+
         float[] padded = new float[Math.Max(samples.Length, LeastSamples)];
-        samples.CopyTo(padded.AsSpan((padded.Length - samples.Length) / 2));
+        int start = (padded.Length - samples.Length) / 2;
+        bool silent = true;
+        for (int i = 0; i < samples.Length; i++)
+        {
+            padded[start + i] = float.IsFinite(samples[i]) ? Math.Clamp(samples[i], -1, 1) : 0;
+            silent &= padded[start + i] == 0;
+        }
+
+        if (silent)
+        {
+            return Hearing.Nothing;
+        }
+
         SearchResult found = search.Run(padded, Automaton(grammar));
         return ValuePosterior.Decide(found, samples.Length / 16000.0);
     }

@@ -8,9 +8,6 @@ internal sealed class TokenTrie
     /// <summary>The token that ends here, or -1.</summary>
     public int Token { get; private set; } = -1;
 
-    /// <summary>The characters that go on, and where they lead.</summary>
-    public IEnumerable<KeyValuePair<char, TokenTrie>> Children => children ?? [];
-
     /// <summary>The child of a character, or null.</summary>
     public TokenTrie? Child(char c) => children?.GetValueOrDefault(c);
 

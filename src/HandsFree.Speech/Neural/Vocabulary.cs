@@ -18,7 +18,7 @@ internal sealed class Vocabulary
     private const char Blank = '\u2581';
     private readonly string[] texts;
 
-    private Vocabulary(string[] texts)
+    internal Vocabulary(string[] texts)
     {
         this.texts = texts;
         Root = new TokenTrie();

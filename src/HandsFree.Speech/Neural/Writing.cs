@@ -41,7 +41,7 @@ internal static class Writing
     public static IReadOnlyList<string> Endings { get; } = ["", ".", "!", "?", "..."];
 
     /// <summary>Whether a sentence may end after this joint.</summary>
-    public static bool CanEnd(Joint joint) => joint is Joint.Letters or Joint.TensLetters or Joint.Figure or Joint.Figures;
+    public static bool CanEnd(Joint joint) => joint is Joint.Letters or Joint.TensLetters or Joint.TensFigures or Joint.HundredFigures or Joint.Figure or Joint.Figures;
 
     /// <summary>All ways to write the word after the joint; none where it can't follow.</summary>
     public static WrittenForm[] Of(string word, Joint before)
@@ -65,7 +65,10 @@ internal static class Writing
         {
             Joint.TensOpen => number is { } n ? AfterTens(n) : [],
             Joint.HundredOpen => number is { } n ? AfterHundred(n) : word == "and" ? [new("", Joint.HundredOpen)] : [],
-            Joint.AHundred => word == "hundred" ? Gapped(Joint.Letters, "100", Joint.Figures) : [],
+            Joint.AHundred => word == "hundred" ? Gapped(Joint.Letters, "100", Joint.HundredFigures) : [],
+            Joint.TensFigures when number?.Kind is NumberKind.Digit or NumberKind.OrdinalDigit && number.Value.Value > 0 => [],
+            Joint.HundredFigures when number is not null && number.Value.Kind != NumberKind.Hundred => [],
+            Joint.HundredFigures when word == "and" => [],
             Joint.Sign => number is { } n ? Figures(n).Where(f => f.Joint != Joint.Letters) : [],
             _ => InLetters(word, number, before).Concat(number is { } n ? InFigures(n, before) : Signs(word, before)),
         };
@@ -94,13 +97,13 @@ internal static class Writing
     {
         if (number.Kind == NumberKind.Hundred)
         {
-            return before == Joint.Figure ? [new("00", Joint.Figures), new("", Joint.HundredOpen)] : [];
+            return before == Joint.Figure ? [new("00", Joint.HundredFigures), new("", Joint.HundredOpen)] : [];
         }
 
         string[] gaps = before switch
         {
             Joint.Start => [" ", ""],
-            Joint.Figure or Joint.Figures => FigureGaps,
+            Joint.Figure or Joint.Figures or Joint.TensFigures => FigureGaps,
             _ => WordGaps,
         };
         return gaps.SelectMany(gap => Figures(number).Select(f => f with { Text = gap + f.Text }));
@@ -111,7 +114,7 @@ internal static class Writing
     {
         NumberKind.Digit => [new(Text(number.Value), Joint.Figure)],
         NumberKind.Teen => [new(Text(number.Value), Joint.Figures)],
-        NumberKind.Tens => [new(Text(number.Value), Joint.Figures), new(Text(number.Value / 10), Joint.TensOpen)],
+        NumberKind.Tens => [new(Text(number.Value), Joint.TensFigures), new(Text(number.Value / 10), Joint.TensOpen)],
         NumberKind.OrdinalDigit or NumberKind.OrdinalTeen or NumberKind.OrdinalTens =>
             [new(Text(number.Value), Joint.Figures), new(Text(number.Value) + Suffix(number.Value), Joint.Figures)],
         _ => [],
@@ -133,7 +136,8 @@ internal static class Writing
 
     private static IEnumerable<WrittenForm> Signs(string word, Joint before)
     {
-        bool figures = before is Joint.Figure or Joint.Figures;
+        bool many = before is Joint.Figures or Joint.TensFigures or Joint.HundredFigures;
+        bool figures = many || before == Joint.Figure;
         return word switch
         {
             "a" => before is Joint.Letters or Joint.Start ? [new("", Joint.AHundred)] : [],
@@ -141,7 +145,7 @@ internal static class Writing
             "over" when figures => [new("/", Joint.Sign), new(" / ", Joint.Sign)],
 
             // Not after a single figure: "1-18" is one eighteen.
-            "to" when before == Joint.Figures => [new("-", Joint.Sign), new(" - ", Joint.Sign), new("–", Joint.Sign)],
+            "to" when many => [new("-", Joint.Sign), new(" - ", Joint.Sign), new("–", Joint.Sign)],
             "percent" when figures => [new("%", Joint.Letters), new(" %", Joint.Letters), new(" per cent", Joint.Letters)],
             "degrees" when figures => [new("°", Joint.Letters), new(" °", Joint.Letters)],
             "fahrenheit" => [new("F", Joint.Letters), new(" F", Joint.Letters)],

@@ -16,7 +16,7 @@ internal sealed class WrittenAutomaton
 
     public WrittenAutomaton(Grammar grammar, Vocabulary vocabulary)
     {
-        words = grammar.Automaton;
+        words = new(grammar);
         this.vocabulary = vocabulary;
         Start = Intern([new(words.Start, Joint.Start, "", 0, null)]);
     }
@@ -59,7 +59,14 @@ internal sealed class WrittenAutomaton
         [.. node.Items.Where(IsEnded).SelectMany(i => words.Next(i.Target).Meanings).Distinct()];
 
     /// <summary>The spoken words of a text that the grammar accepts with a meaning; the first where several are written alike.</summary>
-    public string Words(string text, SemanticValue meaning)
+    public string Words(string text, SemanticValue meaning) =>
+        Walk(text).First(i => IsEnded(i) && words.Next(i.Target).Meanings.Contains(meaning)).Words?.ToString() ?? "";
+
+    /// <summary>All that a written text means; none when it is no sentence.</summary>
+    public IReadOnlyList<SemanticValue> Meanings(string text) =>
+        [.. Walk(text).Where(IsEnded).SelectMany(i => words.Next(i.Target).Meanings).Distinct()];
+
+    private HashSet<WrittenItem> Walk(string text)
     {
         HashSet<WrittenItem> at = [.. Start.Items];
         foreach (char c in text)
@@ -73,16 +80,16 @@ internal sealed class WrittenAutomaton
             at = next;
         }
 
-        return at.First(i => IsEnded(i) && words.Next(i.Target).Meanings.Contains(meaning)).Words?.ToString() ?? "";
+        return at;
     }
 
     private static bool IsEnded(WrittenItem item) => item.At == item.Text.Length && Writing.CanEnd(item.Joint);
 
     private void Collect(WrittenNode node, TokenTrie tokens, List<(int, WrittenNode)> found)
     {
-        foreach (var (c, child) in tokens.Children)
+        foreach (char c in Characters(node))
         {
-            if (Next(node, c) is not { } next)
+            if (tokens.Child(c) is not { } child || Next(node, c) is not { } next)
             {
                 continue;
             }
@@ -94,6 +101,28 @@ internal sealed class WrittenAutomaton
 
             Collect(next, child, found);
         }
+    }
+
+    /// <summary>The characters that some way through the grammar can go on with.</summary>
+    private SortedSet<char> Characters(WrittenNode node)
+    {
+        var characters = new SortedSet<char>();
+        foreach (WrittenItem item in node.Items)
+        {
+            if (item.At < item.Text.Length)
+            {
+                characters.Add(item.Text[item.At]);
+                continue;
+            }
+
+            characters.UnionWith(Openings(item.Target, item.Joint).Select(o => o.Text[0]));
+            if (Writing.CanEnd(item.Joint))
+            {
+                characters.UnionWith(Writing.Endings.Where(e => e.Length > 0).Select(e => e[0]));
+            }
+        }
+
+        return characters;
     }
 
     private WrittenNode? Next(WrittenNode node, char c)

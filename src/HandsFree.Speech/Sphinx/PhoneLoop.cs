@@ -19,7 +19,7 @@ internal sealed class PhoneLoop : IDisposable
     /// <summary>Starts the decoder, or gives null: the model could not be loaded or lacks a phone.</summary>
     internal static PhoneLoop? Start(SphinxOptions options, IReadOnlyList<string> settings)
     {
-        SphinxDecoder? decoder = SphinxDecoder.Start(options, settings);
+        SphinxDecoder? decoder = SphinxDecoder.Start(options.AcousticModel, dictionary: null, settings);
         if (decoder is not null && Phones.All(p => decoder.AddWord(Word(p), p)) && decoder.AddSearch(Search, Jsgf()) && decoder.UseSearch(Search))
         {
             return new(decoder);

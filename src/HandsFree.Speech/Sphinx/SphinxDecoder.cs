@@ -10,12 +10,14 @@ internal sealed class SphinxDecoder : IDisposable
     private SphinxDecoder(SphinxDecoderHandle handle) => this.handle = handle;
 
     /// <summary>Starts a decoder, or gives null: the model could not be loaded.</summary>
-    /// <param name="options">Where the model is.</param>
+    /// <param name="acousticModel">The model's folder.</param>
+    /// <param name="dictionary">The dictionary's file, or null for none: words are added later.</param>
     /// <param name="settings">More options of PocketSphinx, name and value in turn.</param>
-    internal static SphinxDecoder? Start(SphinxOptions options, IReadOnlyList<string> settings)
+    internal static SphinxDecoder? Start(string acousticModel, string? dictionary, IReadOnlyList<string> settings)
     {
         SphinxNative.err_set_logfp(0);
-        string[] arguments = ["handsfree", "-hmm", options.AcousticModel, "-dict", options.Dictionary, "-logfn", "/dev/null", .. settings];
+        string[] words = dictionary is null ? [] : ["-dict", dictionary];
+        string[] arguments = ["handsfree", "-hmm", acousticModel, .. words, "-logfn", "/dev/null", .. settings];
         using SphinxSettingsHandle parsed =
             SphinxNative.cmd_ln_parse_r(0, SphinxNative.ps_args(), arguments.Length, arguments, strict: 1);
         if (parsed.IsInvalid)

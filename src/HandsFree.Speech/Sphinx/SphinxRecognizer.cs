@@ -28,7 +28,7 @@ public sealed class SphinxRecognizer : IRecognizer
         }
 
         string damaged = $"PocketSphinx did not load the model in {options.ModelFolder}; install the package pocketsphinx-en-us again";
-        decoder = SphinxDecoder.Start(options, parameters.GrammarSettings) ?? throw new InvalidOperationException(damaged);
+        decoder = SphinxDecoder.Start(options.AcousticModel, options.Dictionary, parameters.GrammarSettings) ?? throw new InvalidOperationException(damaged);
         if (PhoneLoop.Start(options, parameters.LoopSettings) is not { } started)
         {
             decoder.Dispose();
@@ -56,10 +56,15 @@ public sealed class SphinxRecognizer : IRecognizer
     /// <inheritdoc/>
     public Hearing Hear(ReadOnlySpan<float> samples, Grammar grammar)
     {
-        ObjectDisposedException.ThrowIf(disposed, this);
-        searches.Use(grammar);
-        short[] pcm = Pcm.To16Bits(samples);
-        return Pcm.LoudestDecibels(pcm) < parameters.SilenceDecibels ? Hearing.Nothing : Decode(pcm, grammar);
+        if (Gather(samples, grammar) is not { } evidence)
+        {
+            return Hearing.Nothing;
+        }
+
+        double belonging = parameters.Belonging(evidence.Lead);
+        IReadOnlyList<Candidate> candidates = SentencePosterior.Share(evidence.Weighted(parameters.ScoreScale), grammar, belonging);
+        HearingOutcome outcome = candidates.Count > 0 && belonging >= 0.5 ? HearingOutcome.Heard : HearingOutcome.NoReading;
+        return new(outcome, candidates, evidence.Hypotheses[0].Words);
     }
 
     /// <summary>Frees both decoders.</summary>
@@ -70,25 +75,20 @@ public sealed class SphinxRecognizer : IRecognizer
         loop.Dispose();
     }
 
-    /// <summary>What both decoders make of it, before anything is decided; null when one finds no speech.</summary>
-    internal SphinxEvidence? Gather(ReadOnlySpan<short> pcm)
+    /// <summary>What both decoders make of it, before anything is decided; null when it is too quiet or one finds no speech.</summary>
+    internal SphinxEvidence? Gather(ReadOnlySpan<float> samples, Grammar grammar)
     {
-        SphinxResult result = decoder.Decode(pcm, parameters.Hypotheses);
-        double? free = loop.PerFrame(pcm);
-        return result.Hypotheses.Count == 0 || free is null ? null : new(result.Hypotheses, free.Value - result.PerFrame);
-    }
-
-    private Hearing Decode(ReadOnlySpan<short> pcm, Grammar grammar)
-    {
-        if (Gather(pcm) is not { } evidence)
+        ObjectDisposedException.ThrowIf(disposed, this);
+        searches.Use(grammar);
+        short[] pcm = Pcm.To16Bits(samples);
+        if (Pcm.LoudestDecibels(pcm) < parameters.SilenceDecibels)
         {
-            return Hearing.Nothing;
+            return null;
         }
 
-        double belonging = parameters.Belonging(evidence.Lead);
-        WeightedWords[] weighted = [.. evidence.Hypotheses.Select(h => new WeightedWords(h.Words, h.Score * parameters.ScoreScale))];
-        IReadOnlyList<Candidate> candidates = SentencePosterior.Share(weighted, grammar, belonging);
-        HearingOutcome outcome = candidates.Count > 0 && belonging >= 0.5 ? HearingOutcome.Heard : HearingOutcome.NoReading;
-        return new(outcome, candidates, evidence.Hypotheses[0].Words);
+        SphinxResult result = decoder.Decode(pcm, parameters.Hypotheses);
+        return result.Hypotheses.Count > 0 && loop.PerFrame(pcm) is { } free
+            ? new(result.Hypotheses, free - result.PerFrame)
+            : null;
     }
 }

@@ -23,6 +23,16 @@ internal sealed record Transcript(string File, string Speaker, string Words, Jso
     /// <summary>Words that the recordings have and the design does not use.</summary>
     private static readonly string[] Unused = ["correct", "that is correct", "regular", "scratch that"];
 
+    /// <summary>The state that listens for such a recording, by the first letter of its name.</summary>
+    public string State => File[0] switch
+    {
+        'i' => "identity",
+        'y' or 'n' => "confirmation",
+        'k' => "count",
+        'v' => "handover",
+        _ => "readings",
+    };
+
     /// <summary>Reads transcripts.tsv.</summary>
     public static IReadOnlyList<Transcript> Read(string folder)
     {

@@ -32,7 +32,7 @@ public sealed class AmbiguityTests
 
     [Fact]
     public void It_stops_after_as_many_as_were_asked_for() =>
-        Ambiguities.Find(Texts.Body("public <a> = (go {1} | go {2}) (on | up | out | in);"), most: 3).Count.ShouldBe(3);
+        Ambiguities.Find(Texts.Body("public <a> = (go {1} | go {2}) [on [up [and [out]]]];"), most: 3).Count.ShouldBe(3);
 
     private static bool Same(string described, string wanted)
     {

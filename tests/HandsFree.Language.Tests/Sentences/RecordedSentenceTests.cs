@@ -8,7 +8,8 @@ using Xunit;
 namespace HandsFree.Language.Tests.Sentences;
 
 /// <summary>The texts of the synthetic recordings: a grammar must be able to say what they say. The first letter of a file names the
-/// state in which it is heard. Words that our design does not use may mean nothing, and never anything else.</summary>
+/// state in which it is heard. Words that our design does not use mean nothing, and so do yes, no and save while readings are heard; a
+/// guess may be recognised as one; the table writes a question about a room as its words.</summary>
 public sealed class RecordedSentenceTests
 {
     private static readonly string[] Unused = ["correct", "regular", "scratch"];
@@ -23,8 +24,7 @@ public sealed class RecordedSentenceTests
         {
             var (file, words, meaning) = (row[0], row[2], row[3]);
             IReadOnlyList<SemanticValue> found = Matcher.Match(ProductGrammars.Load(Grammar(file[0])), words);
-            bool unused = words.Split(' ').Any(Unused.Contains);
-            if (unused ? found.Count > 0 : meaning.Length == 0 ? found.Any(IsValue) : found.Count != 1 || !found[0].Equals(Means.Json(meaning)))
+            if (!Fits(words, meaning, found))
             {
                 wrong.Add($"{file} \"{words}\": {string.Join(" or ", found)} instead of {meaning}");
             }
@@ -33,8 +33,23 @@ public sealed class RecordedSentenceTests
         wrong.ShouldBeEmpty();
     }
 
-    /// <summary>A sentence that is no reading may be recognised as a guess.</summary>
-    private static bool IsValue(SemanticValue meaning) => !meaning.Equals(Means.Json("{\"hedge\": true}"));
+    private static bool Fits(string words, string meaning, IReadOnlyList<SemanticValue> found)
+    {
+        var table = (SemanticRecord)Means.Json(meaning);
+        if (words.Split(' ').Any(Unused.Contains))
+        {
+            return found.Count == 0;
+        }
+
+        return table["kind"]?.ToString() switch
+        {
+            "\"none\"" => found.All(f => f.Equals(Means.Json("""{"hedge": true}"""))),
+            "\"command\"" when words is "yes" or "no" or "save" => found.Count == 0,
+            "\"command\"" => found.Single() is SemanticRecord { Fields: [var field] } && field.Value.Equals(table["value"]),
+            _ => found.Single().Equals(table) || (found.Single() is SemanticRecord { } room && room["query"] is SemanticText { Value: "room" }
+                && table.Equals(Means.Record(("query", new SemanticText(words))))),
+        };
+    }
 
     private static string Grammar(char letter) => letter switch
     {

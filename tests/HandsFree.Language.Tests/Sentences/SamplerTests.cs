@@ -71,6 +71,8 @@ public sealed class SamplerTests
 
     [Theory]
     [InlineData("public <a> = <b> { x = 1 } | <b>; <b> = go { y = 2 };", """{"y": 2, "x": 1}""", "go")]
+    [InlineData("public <a> = <b> { x = 1 }; <b> = go { x = 2 };", """{"x": 1}""", "go")]
+    [InlineData("public <a> = go { x = 1 } <b>; <b> = on { x = 2 };", """{"x": 1}""", "go on")]
     [InlineData("public <a> = <b> [now { x = 2 }]; <b> = go { x = 1 };", """{"x": 1}""", "go")]
     [InlineData("public <a> = <b> [now { x = 2 }]; <b> = go { x = 1 };", """{"x": 2}""", "go now")]
     [InlineData("public <a> = <b> { 7 } | stop { x = 1 }; <b> = go { x = 1 };", "7", "go")]

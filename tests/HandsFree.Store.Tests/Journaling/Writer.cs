@@ -24,7 +24,8 @@ internal static class Writer
             return;
         }
 
-        using IJournal journal = Journal.Open(path).Journal!;
+        JournalOpening opening = Journal.Open(path);
+        using IJournal journal = opening.Journal ?? throw new InvalidOperationException(opening.Error!.Message);
         for (long next = journal.Count + 1; ; next++)
         {
             Console.WriteLine(journal.Append(Body(next)));

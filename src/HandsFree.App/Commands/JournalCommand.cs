@@ -1,0 +1,11 @@
+using System.CommandLine;
+
+namespace HandsFree.App.Commands;
+
+/// <summary>"handsfree journal": what was saved.</summary>
+internal static class JournalCommand
+{
+    /// <summary>Makes the command.</summary>
+    public static Command Make(CommandHost host) =>
+        new("journal", "Shows and checks what was saved") { JournalListCommand.Make(host), JournalVerifyCommand.Make(host) };
+}

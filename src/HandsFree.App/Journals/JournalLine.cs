@@ -1,0 +1,63 @@
+using System.Globalization;
+using System.Text;
+using HandsFree.App.Homes;
+using HandsFree.Core.Dialogue;
+using HandsFree.Core.Journal;
+using HandsFree.Core.Residents;
+using HandsFree.Store.Journaling;
+
+namespace HandsFree.App.Journals;
+
+/// <summary>One event of the journal as a line.</summary>
+internal static class JournalLine
+{
+    /// <summary>The event's own JSON with its number before it: {"sequence":1,"schema":1,"entry":{…}}.</summary>
+    public static string Json(JournalEntry entry) =>
+        string.Create(CultureInfo.InvariantCulture, $"{{\"sequence\":{entry.Sequence},{Encoding.UTF8.GetString(entry.Body.Span)[1..]}");
+
+    /// <summary>Number, time, room and bed, what happened.</summary>
+    public static string Text(long sequence, JournalEvent happened, Home home)
+    {
+        string when = home.Settings.Here(happened.At).ToString("yyyy-MM-dd HH:mm:ss", CultureInfo.InvariantCulture);
+        string where = Resident(happened) is { } id ? $" {Place(home.Roster.ById(id), id)}" : "";
+        return $"{sequence,6} {when}{where}: {home.Settings.Wording.Of(What(happened))}";
+    }
+
+    private static string Place(Resident? resident, string id) => resident switch
+    {
+        null => $"resident {id}",
+        { Bed: { } bed } => $"room {resident.Room} bed {bed.ToUpperInvariant()}",
+        _ => $"room {resident.Room}",
+    };
+
+    private static string? Resident(JournalEvent happened) => happened switch
+    {
+        ResidentIdentified e => e.Resident,
+        IdentificationFailed e => e.Resident,
+        ReadingRecorded e => e.Resident,
+        NotTakenRecorded e => e.Resident,
+        AttemptDiscarded e => e.Resident,
+        LeftOpen e => e.Resident,
+        RecheckAsked e => e.Resident,
+        ReportOpened e => e.Resident,
+        EnteredInError e => e.Resident,
+        _ => null,
+    };
+
+    private static string What(JournalEvent happened) => happened switch
+    {
+        RoundStarted => "round started",
+        RoundEnded => "round ended",
+        ResidentIdentified => "resident identified",
+        IdentificationFailed e => $"not identified: {e.Why}",
+        ReadingRecorded e => $"{(e.IsRecheck ? "recheck saved" : "saved")}: {ReadBackTexts.Of(e.Confirmed.Reading)} ({e.Decision.Outcome})",
+        NotTakenRecorded e => $"not taken: {e.ReadBack}",
+        AttemptDiscarded e => $"discarded: {e.Why}",
+        LeftOpen e => $"left open: {e.Sign}",
+        RecheckAsked e => $"recheck asked: {e.Sign}, {e.Instruction}",
+        ReportOpened e => $"report opened ({e.Urgency}): {e.Situation}",
+        ReportAcknowledged e => $"report acknowledged: {e.Report}",
+        EnteredInError e => $"entered in error: {e.Event}, {e.Reason}",
+        _ => throw new InvalidOperationException($"no line for {happened.GetType().Name}"),
+    };
+}

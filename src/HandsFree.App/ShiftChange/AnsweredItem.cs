@@ -1,0 +1,22 @@
+using HandsFree.Core.Handover;
+
+namespace HandsFree.App.ShiftChange;
+
+/// <summary>One line of an answer.</summary>
+/// <param name="Item">Room, bed, rank, text.</param>
+/// <param name="IsOverdue">Whether something in it has waited longer than the home wants.</param>
+internal sealed record AnsweredItem(HandoverItem Item, bool IsOverdue)
+{
+    /// <summary>The rank's words.</summary>
+    public string Rank => Item.Rank switch
+    {
+        HandoverRank.ReportNow => "report now",
+        HandoverRank.ReportThisShift => "report this shift",
+        HandoverRank.RecheckWaiting => "recheck waiting",
+        HandoverRank.NotTaken => "not taken",
+        HandoverRank.LeftOpen => "left open",
+        HandoverRank.NothingYet => "nothing yet",
+        HandoverRank.InOrder => "in order",
+        _ => throw new InvalidOperationException($"no such rank: {Item.Rank}"),
+    };
+}
