@@ -64,6 +64,7 @@ internal sealed class CommandHost(Surroundings surroundings)
         int code;
         try
         {
+            Cautions.ShowOnce(services.GetRequiredService<HomeFolder>(), surroundings);
             code = run(parsed, services);
         }
         catch (Exception bug) when (!Debugger.IsAttached)

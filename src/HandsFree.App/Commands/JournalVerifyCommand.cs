@@ -33,7 +33,7 @@ internal static class JournalVerifyCommand
                     }
 
                     count++;
-                    string kind = happened.GetType().Name;
+                    string kind = JournalLine.Kind(entry);
                     kinds[kind] = kinds.GetValueOrDefault(kind) + 1;
                 }
 

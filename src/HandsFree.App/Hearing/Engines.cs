@@ -24,7 +24,7 @@ internal sealed class Engines(ProgramPaths paths)
             (IRecognizer? named, string? why) = Open(wanted, threads);
             return named is null
                 ? EngineChoice.None($"the engine {wanted} that {wantedBy} asks for can't hear here: {why}")
-                : EngineChoice.Of(named, wanted == EngineNames.All[0] ? $"engine: {wanted}" : $"engine: {wanted}, because {wantedBy} says so");
+                : EngineChoice.Of(named, wanted == EngineNames.All[0] ? $"the engine {wanted} hears" : $"the engine {wanted} hears, because {wantedBy} says so");
         }
 
         List<string> reasons = [];
@@ -33,7 +33,7 @@ internal sealed class Engines(ProgramPaths paths)
             (IRecognizer? found, string? why) = Open(name, threads);
             if (found is not null)
             {
-                string line = reasons.Count == 0 ? $"engine: {name}" : $"engine: {name}; {string.Join("; ", reasons)}";
+                string line = reasons.Count == 0 ? $"the engine {name} hears" : $"the engine {name} hears; {string.Join("; ", reasons)}";
                 return EngineChoice.Of(found, line);
             }
 
@@ -54,7 +54,8 @@ internal sealed class Engines(ProgramPaths paths)
     private (IRecognizer?, string?) Neural(int threads)
     {
         string folder = Folder(NeuralModel, f => NeuralRecognizer.WhyNot(f) is null);
-        return Guarded(NeuralRecognizer.WhyNot(folder), () => NeuralRecognizer.Open(folder, paths.Cache, threads));
+        string? whyNot = NeuralRecognizer.WhyNot(folder) is { } missing ? $"{missing} (scripts/setup.sh --again fetches it)" : null;
+        return Guarded(whyNot, () => NeuralRecognizer.Open(folder, paths.Cache, threads));
     }
 
     private (IRecognizer?, string?) Vosk()

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using System.Text.Json;
 using HandsFree.App.Homes;
 using HandsFree.Core.Dialogue;
 using HandsFree.Core.Journal;
@@ -14,6 +15,13 @@ internal static class JournalLine
     /// <summary>The event's own JSON with its number before it: {"sequence":1,"schema":1,"entry":{…}}.</summary>
     public static string Json(JournalEntry entry) =>
         string.Create(CultureInfo.InvariantCulture, $"{{\"sequence\":{entry.Sequence},{Encoding.UTF8.GetString(entry.Body.Span)[1..]}");
+
+    /// <summary>The kind of event, as its JSON names it: "reading recorded".</summary>
+    public static string Kind(JournalEntry entry)
+    {
+        using JsonDocument json = JsonDocument.Parse(entry.Body);
+        return json.RootElement.GetProperty("entry").GetProperty("event").GetString()!;
+    }
 
     /// <summary>Number, time, room and bed, what happened.</summary>
     public static string Text(long sequence, JournalEvent happened, Home home)

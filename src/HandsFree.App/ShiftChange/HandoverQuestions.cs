@@ -2,7 +2,6 @@ using HandsFree.App.Hear;
 using HandsFree.Core.Meanings;
 using HandsFree.Language.Grammars;
 using HandsFree.Language.Help;
-using HandsFree.Language.Numbers;
 using HandsFree.Language.Sentences;
 
 namespace HandsFree.App.ShiftChange;
@@ -21,8 +20,5 @@ internal sealed class HandoverQuestions(GrammarShelf shelf)
     /// <summary>What a question means: a query, a command, or null where it is none of ours.</summary>
     /// <param name="text">As typed; a number may stand in figures.</param>
     public Meaning? Understand(string text) =>
-        Matcher.Match(Grammar, string.Join(' ', Matcher.WordsOf(text).Select(Spoken))) is [{ } value] ? MeaningMap.From(value) : null;
-
-    private static string Spoken(string word) =>
-        word.Length is > 0 and <= 3 && word.All(char.IsAsciiDigit) ? string.Join(' ', word.Select(figure => NumberWord.Digit(figure - '0'))) : word;
+        Matcher.Match(Grammar, TypedWords.Spoken(text)) is [{ } value] ? MeaningMap.From(value) : null;
 }

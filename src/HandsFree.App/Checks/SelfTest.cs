@@ -1,0 +1,128 @@
+using HandsFree.App.Hear;
+using HandsFree.App.Hearing;
+using HandsFree.App.Homes;
+using HandsFree.Audio.Endpointing;
+using HandsFree.Speech;
+using HandsFree.Speech.Voice;
+using HandsFree.Store.Journaling;
+
+namespace HandsFree.App.Checks;
+
+/// <summary>Whether this machine and this home have what a round needs.</summary>
+internal sealed class SelfTest(GrammarShelf shelf, FileHearing hearing, HomeFolder folder, HomeOpening home)
+{
+    /// <summary>All checks, one after the other.</summary>
+    /// <param name="choice">The engine that was started, or why none was.</param>
+    public IEnumerable<CheckResult> Run(EngineChoice choice)
+    {
+        yield return Engine(choice);
+        if (choice.Recognizer is { } recognizer)
+        {
+            yield return Recording(recognizer);
+        }
+
+        yield return hearing.WhyNotBetter is { } why
+            ? new("detector", CheckState.Warning, $"{why}; run scripts/setup.sh --again")
+            : new("detector", CheckState.Ok, hearing.DetectorName);
+        yield return Voice();
+        foreach (CheckResult result in Home())
+        {
+            yield return result;
+        }
+
+        yield return Folder();
+        yield return Journal();
+    }
+
+    private static CheckResult Engine(EngineChoice choice) => choice.Recognizer switch
+    {
+        null => new("engine", CheckState.Failed, choice.Line),
+        { Name: EngineNames.Neural } => new("engine", CheckState.Ok, choice.Line),
+        _ => new("engine", CheckState.Warning, choice.Line),
+    };
+
+    private CheckResult Recording(IRecognizer recognizer)
+    {
+        SpeechSegment? segment = hearing.Speech(BundledClip.Read());
+        Speech.Hearing heard = segment is null ? Speech.Hearing.Nothing : recognizer.Hear(segment.Samples, shelf.Of("readings"));
+        string what = heard is { Outcome: HearingOutcome.Heard, Best: { } best } ? MeaningJson.Of(best) : $"{heard.Outcome}";
+        return what == BundledClip.Meaning
+            ? new("recording", CheckState.Ok, $"heard {what} in the recording that the program carries")
+            : new("recording", CheckState.Failed, $"heard {what} where {BundledClip.Meaning} was said; fetch the engine's model again");
+    }
+
+    private static CheckResult Voice()
+    {
+        (IVoice? voice, string? whyNone) = Voices.Best();
+        if (voice is null)
+        {
+            return new("voice", CheckState.Warning, $"{whyNone}; read-backs are shown, not spoken");
+        }
+
+        try
+        {
+            TimeSpan spoken = voice.Speak("ready").Duration;
+            return spoken > TimeSpan.Zero
+                ? new("voice", CheckState.Ok, voice.Name)
+                : new("voice", CheckState.Warning, $"{voice.Name} made no sound; read-backs are shown, not spoken");
+        }
+        catch (VoiceException failed)
+        {
+            return new("voice", CheckState.Warning, $"{failed.Message}; read-backs are shown, not spoken");
+        }
+    }
+
+    private IEnumerable<CheckResult> Home()
+    {
+        foreach (var error in home.Errors)
+        {
+            yield return new("home", CheckState.Failed, error.ToString());
+        }
+
+        if (home.TryGet(out Home? opened))
+        {
+            int residents = opened.Roster.Residents.Count;
+            yield return residents > 0
+                ? new("home", CheckState.Ok, $"{folder.Path}: {residents} residents")
+                : new("home", CheckState.Warning, $"{folder.RosterFile} has no residents; write it before the first round");
+        }
+    }
+
+    private CheckResult Folder()
+    {
+        try
+        {
+            HomeFolder.Make(folder.Path);
+            string trial = Path.Combine(folder.Path, $".trial-{Environment.ProcessId}");
+            using (new FileStream(trial, FileMode.Create, FileAccess.Write, FileShare.None, 1, FileOptions.DeleteOnClose))
+            {
+                return new("folder", CheckState.Ok, $"{folder.Path} can be written");
+            }
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return new("folder", CheckState.Failed, $"{folder.Path} can't be written ({e.Message.ReplaceLineEndings(" ")}); name another with --home");
+        }
+    }
+
+    private CheckResult Journal()
+    {
+        if (!File.Exists(folder.JournalFile))
+        {
+            return new("journal", CheckState.Ok, "none yet; it is made with the first round");
+        }
+
+        (HomeJournal? opened, string? error) = HomeJournal.Open(folder);
+        using HomeJournal? journal = opened;
+        try
+        {
+            return journal is null
+                ? new("journal", CheckState.Failed, error!)
+                : new("journal", CheckState.Ok, $"{journal.All().Count} events, each readable");
+        }
+        catch (Exception wrong) when (wrong is JournalReadException or InvalidDataException)
+        {
+            return new("journal", CheckState.Failed, $"{folder.JournalFile}: {wrong.Message}");
+        }
+    }
+}

@@ -1,0 +1,14 @@
+using System.CommandLine;
+
+namespace HandsFree.App.Commands;
+
+/// <summary>"handsfree rules": what is accepted, rechecked, reported, and where each rule comes from.</summary>
+internal static class RulesCommand
+{
+    /// <summary>Makes the command.</summary>
+    public static Command Make(CommandHost host) =>
+        new("rules", "Lists and explains the rules in force, and tries a reading on them")
+        {
+            RulesListCommand.Make(host), RulesShowCommand.Make(host), RulesTryCommand.Make(host),
+        };
+}
