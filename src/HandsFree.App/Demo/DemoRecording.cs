@@ -28,7 +28,7 @@ internal sealed class DemoRecording : IRoomWatcher
     }
 
     /// <inheritdoc/>
-    public void MovedOn(DateTimeOffset at, TimeSpan by)
+    public void MovesOn(DateTimeOffset at)
     {
         // The transcript has the line.
     }

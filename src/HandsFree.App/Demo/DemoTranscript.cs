@@ -47,13 +47,7 @@ internal sealed class DemoTranscript(Action<string> write) : ISessionWatcher, IR
         $"\"{clip.Text}\"  [{clip.Voice}{(clip.Noise is { } noise ? $", {noise.Kind} noise {noise.SnrDecibels} dB below" : "")}]"));
 
     /// <inheritdoc/>
-    public void MovedOn(DateTimeOffset at, TimeSpan by)
-    {
-        if (by >= TimeSpan.FromSeconds(5))
-        {
-            Line(at, "", string.Create(CultureInfo.InvariantCulture, $"(… {by.TotalSeconds:0} seconds of waiting, left out here …)"));
-        }
-    }
+    public void MovesOn(DateTimeOffset at) => Line(at, "", "(… she waits; the time is left out here …)");
 
     /// <inheritdoc/>
     public void Passed(ReadOnlySpan<float> aide, ReadOnlySpan<float> program)

@@ -26,11 +26,11 @@ internal sealed class Watchers(IReadOnlyList<ISessionWatcher> session, IReadOnly
     }
 
     /// <inheritdoc/>
-    public void MovedOn(DateTimeOffset at, TimeSpan by)
+    public void MovesOn(DateTimeOffset at)
     {
         foreach (IRoomWatcher each in room)
         {
-            each.MovedOn(at, by);
+            each.MovesOn(at);
         }
     }
 

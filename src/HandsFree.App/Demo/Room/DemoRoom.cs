@@ -17,6 +17,7 @@ internal sealed class DemoRoom(
     private static readonly TimeSpan Reaction = TimeSpan.FromMilliseconds(600);
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(3);
     private static readonly TimeSpan Stride = TimeSpan.FromMilliseconds(500);
+    private static readonly TimeSpan Short = TimeSpan.FromSeconds(4);
     private static readonly TimeSpan LongestWait = TimeSpan.FromMinutes(15);
 
     private readonly float[] frame = new float[ISpeechDetector.FrameSamples];
@@ -70,7 +71,7 @@ internal sealed class DemoRoom(
                         return true;
                     }
 
-                    MoveOn(stop);
+                    MoveOn(clock.GetLocalNow() - began, stop);
                     break;
             }
 
@@ -80,12 +81,16 @@ internal sealed class DemoRoom(
             }
         }
 
-        watcher.MovedOn(clock.GetLocalNow(), clock.GetLocalNow() - began);
         return true;
     }
 
-    private void MoveOn(CancellationToken stop)
+    private void MoveOn(TimeSpan already, CancellationToken stop)
     {
+        if (already == Short)
+        {
+            watcher.MovesOn(clock.GetLocalNow());
+        }
+
         clock.Advance(Stride);
         pace.Pass(Stride / 50, stop);
         Session?.WaitUntilIdle(stop);

@@ -8,8 +8,8 @@ internal interface IRoomWatcher
     /// <summary>A clip begins.</summary>
     void Speaks(DateTimeOffset at, DemoClip clip);
 
-    /// <summary>Everybody only waited, and the time was moved on.</summary>
-    void MovedOn(DateTimeOffset at, TimeSpan by);
+    /// <summary>Everybody only waits, and the time is moved on.</summary>
+    void MovesOn(DateTimeOffset at);
 
     /// <summary>A frame passed.</summary>
     /// <param name="aide">What was spoken in it.</param>

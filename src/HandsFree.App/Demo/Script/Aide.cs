@@ -54,6 +54,9 @@ internal sealed class Aide(DemoManifest manifest, ClipShelf clips, AideMind mind
         };
     }
 
+    // Then she goes on with what comes next, and the journal is not what it should be.
+    private bool TriedLong => saidInStep.Values.Sum() > MostTimes;
+
     // What she hears tells her whether what she was at is done.
     private void Notice(string prompt)
     {
@@ -65,7 +68,7 @@ internal sealed class Aide(DemoManifest manifest, ClipShelf clips, AideMind mind
             DemoStep.Rest => prompt.Contains("Now the ", StringComparison.Ordinal),
             _ => false,
         };
-        if (done || saidInStep.Values.Sum() > MostTimes)
+        if (done || (atBed && TriedLong))
         {
             step++;
             saidInStep.Clear();
@@ -74,9 +77,9 @@ internal sealed class Aide(DemoManifest manifest, ClipShelf clips, AideMind mind
 
     private AideMove AtTheDoor(string prompt)
     {
-        if (atBed)
+        if (atBed || TriedLong)
         {
-            (visit, step, atBed) = (visit + 1, 0, false);
+            (visit, step, atBed, nameAgreed) = (visit + 1, 0, false, false);
             saidInStep.Clear();
         }
 
