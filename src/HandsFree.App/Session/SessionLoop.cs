@@ -56,7 +56,7 @@ internal sealed class SessionLoop : IDisposable
         thread.Start();
         try
         {
-            return TakeEvents(ending.Token);
+            return TakeEvents(ending);
         }
         finally
         {
@@ -94,11 +94,11 @@ internal sealed class SessionLoop : IDisposable
         Queue.Post(new SessionEvent.EarEnded(failure));
     }
 
-    private SessionEnd TakeEvents(CancellationToken stop)
+    private SessionEnd TakeEvents(CancellationTokenSource ending)
     {
         while (true)
         {
-            SessionEvent happened = Queue.Take(stop);
+            SessionEvent happened = Queue.Take(ending.Token);
             try
             {
                 if (happened is SessionEvent.EarEnded ended)
@@ -114,6 +114,8 @@ internal sealed class SessionLoop : IDisposable
                 Handle(happened);
                 if (over && !mouth.IsBusy)
                 {
+                    // Before the queue is idle again: nothing more is to be heard.
+                    ending.Cancel();
                     return SessionEnd.Goodbye;
                 }
             }

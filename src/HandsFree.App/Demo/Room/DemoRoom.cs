@@ -33,6 +33,7 @@ internal sealed class DemoRoom(
     public MicrophoneFrame? Read(CancellationToken stop)
     {
         Session?.WaitUntilIdle(stop);
+        stop.ThrowIfCancellationRequested();
         return clip.IsEmpty && !speaker.IsPlaying && !Turn(stop) ? null : Next(stop);
     }
 

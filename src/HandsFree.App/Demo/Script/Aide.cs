@@ -12,6 +12,8 @@ internal sealed class Aide(DemoManifest manifest, ClipShelf clips, AideMind mind
     private const int MostTimes = 12;
     private const int MostMoves = 600;
 
+    private static readonly string[] Corrections = ["no", "no it is", "change it to"];
+
     private readonly Dictionary<string, int> saidInStep = [];
     private int visit;
     private int step;
@@ -45,9 +47,9 @@ internal sealed class Aide(DemoManifest manifest, ClipShelf clips, AideMind mind
         {
             ListeningKind.Identity => AtTheDoor(prompt),
             ListeningKind.YesNo => YesOrNo(prompt),
-            ListeningKind.Readings => AtTheBed(),
+            ListeningKind.Readings => AtTheBed(listening.Awaited is not null),
             ListeningKind.Confirmation => Confirm(prompt, listening.Awaited),
-            ListeningKind.Value => SayDigits(listening.Awaited),
+            ListeningKind.Value => SayDigits(prompt, listening.Awaited),
             ListeningKind.Count when listening.AnswerAwaited && Step is DemoStep.Count counting => SayNamed(counting.Counted),
             ListeningKind.Handover => AskNext(prompt),
             _ => new AideMove.Wait(),
@@ -111,7 +113,7 @@ internal sealed class Aide(DemoManifest manifest, ClipShelf clips, AideMind mind
         return Say(lastAnswer);
     }
 
-    private AideMove AtTheBed()
+    private AideMove AtTheBed(bool recheckWaits)
     {
         if (!atBed)
         {
@@ -119,6 +121,7 @@ internal sealed class Aide(DemoManifest manifest, ClipShelf clips, AideMind mind
             saidInStep.Clear();
         }
 
+        step += Step is DemoStep.Rest && !recheckWaits ? 1 : 0;
         return Step switch
         {
             DemoStep.Rest => new AideMove.Wait(),
@@ -134,7 +137,7 @@ internal sealed class Aide(DemoManifest manifest, ClipShelf clips, AideMind mind
     // Yes where the read-back is what she meant; else the right number in one breath, where she has words for it.
     private AideMove.Speak Confirm(string prompt, VitalSign? sign)
     {
-        if (Meant is not { } meant || meant.Value.Sign != sign)
+        if (Meant is not { } meant || meant.Value.Sign != sign || AideMind.AddsToReadBackOf(prompt, meant))
         {
             return Say("cancel");
         }
@@ -145,11 +148,14 @@ internal sealed class Aide(DemoManifest manifest, ClipShelf clips, AideMind mind
         }
 
         string number = Step is DemoStep.Measure s ? AideMind.NumberWords(s.Meant ?? clips.Named(s.Say).Text) : "";
-        return clips.Saying($"no {number}", Voice, 0) is { } corrected ? Say(corrected) : Say("no");
+        return Corrections.Select(words => clips.Saying($"{words} {number}", Voice, 0)).OfType<DemoClip>().FirstOrDefault() is { } corrected
+            && !saidInStep.ContainsKey(corrected.Text)
+            ? Say(corrected)
+            : Say("no");
     }
 
-    private AideMove.Speak SayDigits(VitalSign? sign) =>
-        Meant is { } meant && meant.Value.Sign == sign && clips.Saying(AideMind.Digits(meant), Voice, 0) is not null
+    private AideMove.Speak SayDigits(string prompt, VitalSign? sign) =>
+        Meant is { } meant && meant.Value.Sign == sign && !AideMind.AddsToReadBackOf(prompt, meant) && clips.Saying(AideMind.Digits(meant), Voice, 0) is not null
             ? Say(AideMind.Digits(meant))
             : Say("cancel");
 

@@ -37,6 +37,11 @@ internal sealed class AideMind(ListeningGrammars grammars)
     public static bool IsReadBackOf(string prompt, Reading reading) =>
         prompt.Contains(ReadBackTexts.Of(reading) + ".", StringComparison.OrdinalIgnoreCase);
 
+    /// <summary>Whether a prompt reads back the right number, and more about it than was said.</summary>
+    public static bool AddsToReadBackOf(string prompt, Reading reading) =>
+        prompt.Contains(ReadBackTexts.Of(reading with { How = Circumstances.Unsaid }) + ",", StringComparison.OrdinalIgnoreCase)
+        && !IsReadBackOf(prompt, reading);
+
     private Meaning? Meaning(string text)
     {
         var grammar = grammars.For(new Listening(ListeningKind.Readings))!;
