@@ -26,13 +26,7 @@ internal sealed class EngineOptions
     public EngineOptions()
     {
         engine.AcceptOnlyFromAmong([.. EngineNames.All]);
-        threads.Validators.Add(result =>
-        {
-            if (result.GetValueOrDefault<int>() is < 1 or > 64)
-            {
-                result.AddError("--threads must be 1 to 64");
-            }
-        });
+        Ranges.Within(threads, 1, 64);
     }
 
     public void AddTo(Command command)

@@ -22,13 +22,7 @@ internal static class RulesTryCommand
         Argument<string> text = new("READING") { Description = "A reading as it is spoken or in figures: \"pulse 132\", \"blood pressure 118/76\"" };
         Option<string?> resident = new("--resident") { Description = "For a resident of the roster: limits, usual values, earlier readings", HelpName = "ID" };
         Option<int> rechecks = new("--rechecks") { Description = "How many rechecks were done already, 0 to 2", HelpName = "N" };
-        rechecks.Validators.Add(result =>
-        {
-            if (result.GetValueOrDefault<int>() is < 0 or > 2)
-            {
-                result.AddError("--rechecks must be 0 to 2");
-            }
-        });
+        Ranges.Within(rechecks, 0, 2);
         Option<bool> json = new("--json") { Description = "One JSON object" };
         Command command = new("try", "Says what would be decided of a reading; nothing is kept") { text, resident, rechecks, json };
         return host.Runs(command, (parsed, services) =>

@@ -3,10 +3,13 @@ using HandsFree.Audio.Endpointing;
 
 namespace HandsFree.App.Hearing;
 
-/// <summary>Finds the speech in a recording of one utterance: with Silero where it is there; where Silero finds nothing at all, as in
-/// a whisper, with the energy of the sound.</summary>
+/// <summary>Finds the speech in a recording of one utterance: with Silero where it is there; where Silero finds less than any word is
+/// long, as in a whisper, with the energy of the sound.</summary>
 public sealed class FileHearing : IDisposable
 {
+    /// <summary>The shortest words of the grammars take longer.</summary>
+    private static readonly TimeSpan ShorterThanAWord = TimeSpan.FromSeconds(0.2);
+
     private readonly DetectorChoice best;
     private readonly EnergySpeechDetector second = new();
 
@@ -24,8 +27,10 @@ public sealed class FileHearing : IDisposable
     public SpeechSegment? Speech(AudioClip clip)
     {
         ArgumentNullException.ThrowIfNull(clip);
-        return WholeFileSegmenter.Segment(best.Detector, clip.Samples)
-            ?? (best.Detector is EnergySpeechDetector ? null : WholeFileSegmenter.Segment(second, clip.Samples));
+        SpeechSegment? found = WholeFileSegmenter.Segment(best.Detector, clip.Samples);
+        return found?.SpeechTime >= ShorterThanAWord || best.Detector is EnergySpeechDetector
+            ? found
+            : WholeFileSegmenter.Segment(second, clip.Samples) ?? found;
     }
 
     /// <inheritdoc/>

@@ -64,7 +64,7 @@ internal sealed class RosterReader
     {
         decimal? least = values.Exact(item, "least");
         decimal? greatest = values.Exact(item, "greatest");
-        if (least is null && greatest is null)
+        if (item["least"] is null && item["greatest"] is null)
         {
             Fault(item.Line, "an ordered limit needs \"least\", \"greatest\" or both");
         }

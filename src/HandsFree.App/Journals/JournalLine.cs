@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
+using HandsFree.App.Composition;
 using HandsFree.App.Homes;
 using HandsFree.Core.Dialogue;
 using HandsFree.Core.Journal;
@@ -20,7 +21,7 @@ internal static class JournalLine
     public static string Kind(JournalEntry entry)
     {
         using JsonDocument json = JsonDocument.Parse(entry.Body);
-        return json.RootElement.GetProperty("entry").GetProperty("event").GetString()!;
+        return json.RootElement.GetProperty("entry").GetProperty("type").GetString()!;
     }
 
     /// <summary>Number, time, room and bed, what happened.</summary>
@@ -58,12 +59,12 @@ internal static class JournalLine
         RoundEnded => "round ended",
         ResidentIdentified => "resident identified",
         IdentificationFailed e => $"not identified: {e.Why}",
-        ReadingRecorded e => $"{(e.IsRecheck ? "recheck saved" : "saved")}: {ReadBackTexts.Of(e.Confirmed.Reading)} ({e.Decision.Outcome})",
-        NotTakenRecorded e => $"not taken: {e.ReadBack}",
+        ReadingRecorded e => $"{(e.IsRecheck ? "recheck saved" : "saved")}: {ReadBackTexts.Of(e.Confirmed.Reading)} ({EnumWords.Of(e.Decision.Outcome)})",
+        NotTakenRecorded e => $"not taken: {(e.Sign is { } sign ? EnumWords.Of(sign) : "all that was open")}, {EnumWords.Of(e.Reason)}",
         AttemptDiscarded e => $"discarded: {e.Why}",
-        LeftOpen e => $"left open: {e.Sign}",
-        RecheckAsked e => $"recheck asked: {e.Sign}, {e.Instruction}",
-        ReportOpened e => $"report opened ({e.Urgency}): {e.Situation}",
+        LeftOpen e => $"left open: {EnumWords.Of(e.Sign)}",
+        RecheckAsked e => $"recheck asked: {EnumWords.Of(e.Sign)}, {e.Instruction}",
+        ReportOpened e => $"report opened ({EnumWords.Of(e.Urgency)}): {e.Situation}",
         ReportAcknowledged e => $"report acknowledged: {e.Report}",
         EnteredInError e => $"entered in error: {e.Event}, {e.Reason}",
         _ => throw new InvalidOperationException($"no line for {happened.GetType().Name}"),

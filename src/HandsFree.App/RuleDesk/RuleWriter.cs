@@ -1,5 +1,6 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using HandsFree.App.Composition;
 using HandsFree.Core.Rules;
 
 namespace HandsFree.App.RuleDesk;
@@ -11,7 +12,7 @@ internal static class RuleWriter
 
     /// <summary>A rule on one line.</summary>
     public static string Line(RuleListing rule) =>
-        $"{rule.Id}: {rule.Threshold}{(rule.Conditions.Length > 0 ? ", " + rule.Conditions : "")} -> {Word(rule.Outcome)}{(rule.Recheck is null ? "" : ", recheck first")}"
+        $"{rule.Id}: {rule.Threshold}{(rule.Conditions.Length > 0 ? ", " + rule.Conditions : "")} -> {EnumWords.Of(rule.Outcome)}{(rule.Recheck is null ? "" : ", recheck first")}"
         + (rule.InForce ? "" : " (not in force)");
 
     /// <summary>All of a rule, a line for each field.</summary>
@@ -22,11 +23,11 @@ internal static class RuleWriter
             ("rule", rule.Id),
             ("says", rule.Text),
             ("when", rule.Threshold + (rule.Conditions.Length > 0 ? ", " + rule.Conditions : "")),
-            ("decides", Word(rule.Outcome) + (rule.Danger ? ", a danger value" : "")),
+            ("decides", EnumWords.Of(rule.Outcome) + (rule.Danger ? ", a danger value" : "")),
             ("recheck first", rule.Recheck),
-            ("after rechecks", rule.Afterwards is { } outcome ? Word(outcome) : null),
-            ("stands as", $"{Word(rule.Authority)}, {rule.Group}"),
-            ("source", $"{rule.Source} ({Word(rule.Mark)})"),
+            ("after rechecks", rule.Afterwards is { } outcome ? EnumWords.Of(outcome) : null),
+            ("stands as", $"{EnumWords.Of(rule.Authority)}, {rule.Group}"),
+            ("source", $"{rule.Source} ({EnumWords.Of(rule.Mark)})"),
             ("in force", rule.InForce ? "yes" : "no"),
             ("changed", rule.Changed),
         ];
@@ -41,13 +42,13 @@ internal static class RuleWriter
             text = rule.Text,
             threshold = rule.Threshold,
             conditions = rule.Conditions,
-            outcome = Word(rule.Outcome),
+            outcome = EnumWords.Of(rule.Outcome),
             danger = rule.Danger,
             recheck = rule.Recheck,
-            afterwards = rule.Afterwards is { } outcome ? Word(outcome) : null,
-            authority = Word(rule.Authority),
+            afterwards = rule.Afterwards is { } outcome ? EnumWords.Of(outcome) : null,
+            authority = EnumWords.Of(rule.Authority),
             source = rule.Source,
-            mark = Word(rule.Mark),
+            mark = EnumWords.Of(rule.Mark),
             inForce = rule.InForce,
             changed = rule.Changed,
         },
@@ -57,10 +58,10 @@ internal static class RuleWriter
     public static string Text(string reading, Decision decision)
     {
         string recheck = decision.Recheck is { } first ? $", after a recheck: {first.Instruction}" : "";
-        string[] lines = [.. decision.Reasons.Select(r => $"  {r.Rule} ({Word(r.Outcome)}): {r.Text} [{r.Source}; {Word(r.Mark)}]")];
+        string[] lines = [.. decision.Reasons.Select(r => $"  {r.Rule} ({EnumWords.Of(r.Outcome)}): {r.Text} [{r.Source}; {EnumWords.Of(r.Mark)}]")];
         return string.Join(
             Environment.NewLine,
-            lines.Prepend($"{reading}: {(decision.Danger ? "danger value, use the call light now; " : "")}{Word(decision.Outcome)}{recheck}"));
+            lines.Prepend($"{reading}: {(decision.Danger ? "danger value, use the call light now; " : "")}{EnumWords.Of(decision.Outcome)}{recheck}"));
     }
 
     /// <summary>A decision as one JSON object on one line.</summary>
@@ -68,15 +69,10 @@ internal static class RuleWriter
         new
         {
             reading,
-            decision = Word(decision.Outcome),
+            decision = EnumWords.Of(decision.Outcome),
             recheckFirst = decision.Recheck?.Instruction,
             danger = decision.Danger,
-            reasons = decision.Reasons.Select(r => new { rule = r.Rule, text = r.Text, source = r.Source, mark = Word(r.Mark), outcome = Word(r.Outcome) }),
+            reasons = decision.Reasons.Select(r => new { rule = r.Rule, text = r.Text, source = r.Source, mark = EnumWords.Of(r.Mark), outcome = EnumWords.Of(r.Outcome) }),
         },
         Options);
-
-    /// <summary>"ReportThisShift" as "report this shift".</summary>
-    private static string Word<T>(T value)
-        where T : struct, Enum =>
-        string.Concat($"{value}".Select((sign, i) => char.IsUpper(sign) ? (i > 0 ? " " : "") + char.ToLowerInvariant(sign) : sign.ToString()));
 }

@@ -28,7 +28,8 @@ internal sealed record Frame(
 
     /// <summary>The value of the rule once it is complete.</summary>
     public SemanticValue? Value =>
-        (Result is SemanticText said ? new SemanticText(Figures.Close(said.Value)) : Result) ?? (Fields.Fields.IsEmpty ? Passed ?? OnlyReference : Passed is SemanticRecord passed ? Join(passed, Fields) : Fields);
+        (Result is SemanticText said ? new SemanticText(Figures.Close(said.Value)) : Result)
+        ?? (Fields.Fields.IsEmpty ? Passed ?? OnlyReference : Passed is SemanticRecord passed ? Join(passed, Fields) : Fields);
 
     private SemanticValue? OnlyReference => References.Count == 1 ? References.Values.First() : null;
 

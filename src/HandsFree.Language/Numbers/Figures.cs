@@ -3,7 +3,7 @@ using System.Globalization;
 namespace HandsFree.Language.Numbers;
 
 /// <summary>Joins spoken words into a text in which numbers stand in figures: "one eighteen", "one one eight" and "one hundred
-/// eighteen" all make "118".</summary>
+/// eighteen" and "a hundred eighteen" all make "118".</summary>
 internal static class Figures
 {
     // What may still follow the last figure: the digit of a tens word, or the two figures of a hundred.
@@ -17,6 +17,11 @@ internal static class Figures
         if (NumberWord.Of(word) is not { } number)
         {
             return last == OpenHundred && word == "and" ? text : (text.Length == 0 ? word : Close(text) + " " + word);
+        }
+
+        if (number.Kind == NumberKind.Hundred && (text == "a" || text.EndsWith(" a", StringComparison.Ordinal)))
+        {
+            return text[..^1] + "1" + OpenHundred;
         }
 
         string figures = number.Value.ToString(CultureInfo.InvariantCulture);

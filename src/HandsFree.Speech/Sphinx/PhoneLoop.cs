@@ -30,11 +30,7 @@ internal sealed class PhoneLoop : IDisposable
     }
 
     /// <summary>The loop's score for each frame, or null when it found no speech.</summary>
-    internal double? PerFrame(ReadOnlySpan<short> samples)
-    {
-        SphinxResult result = decoder.Decode(samples, count: 1);
-        return result.Hypotheses.Count > 0 ? result.PerFrame : null;
-    }
+    internal double? PerFrame(ReadOnlySpan<short> samples) => decoder.Decode(samples, count: 1)?.PerFrame;
 
     public void Dispose() => decoder.Dispose();
 

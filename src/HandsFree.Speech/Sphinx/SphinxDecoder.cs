@@ -47,8 +47,9 @@ internal sealed class SphinxDecoder : IDisposable
 
     /// <summary>Decodes a whole utterance with the search in use.</summary>
     /// <param name="samples">16 kHz mono.</param>
-    /// <param name="count">How many hypotheses at most; 1 asks for no list.</param>
-    internal SphinxResult Decode(ReadOnlySpan<short> samples, int count)
+    /// <param name="count">How many hypotheses of the list are looked at; 1 asks for no list.</param>
+    /// <returns>Null when the search found no way through.</returns>
+    internal SphinxResult? Decode(ReadOnlySpan<short> samples, int count)
     {
         // Without a new stream the counted frames and the noise estimate of the last utterance stay.
         bool done = SphinxNative.ps_start_stream(handle) >= 0
@@ -63,16 +64,10 @@ internal sealed class SphinxDecoder : IDisposable
         string? best = Text(SphinxNative.ps_get_hyp(handle, out int score));
         if (string.IsNullOrEmpty(best))
         {
-            return SphinxResult.Nothing;
+            return null;
         }
 
-        List<SphinxHypothesis> hypotheses = [new(best, score)];
-        if (count > 1)
-        {
-            AddAlternatives(hypotheses, count);
-        }
-
-        return new(hypotheses, SphinxNative.ps_get_n_frames(handle));
+        return new(best, score, SphinxNative.ps_get_n_frames(handle), count > 1 ? List(count) : []);
     }
 
     public void Dispose() => handle.Dispose();
@@ -80,9 +75,10 @@ internal sealed class SphinxDecoder : IDisposable
     private static string? Text(nint pointer) => Marshal.PtrToStringUTF8(pointer);
 
     /// <summary>Goes through the list of the word lattice; the same words with another segmentation count once.</summary>
-    private void AddAlternatives(List<SphinxHypothesis> hypotheses, int count)
+    private List<SphinxHypothesis> List(int count)
     {
-        var known = new HashSet<string>(StringComparer.Ordinal) { hypotheses[0].Words };
+        var known = new HashSet<string>(StringComparer.Ordinal);
+        List<SphinxHypothesis> hypotheses = [];
         nint list = SphinxNative.ps_nbest(handle);
         for (int seen = 0; list != 0 && seen < count; seen++)
         {
@@ -98,5 +94,7 @@ internal sealed class SphinxDecoder : IDisposable
         {
             SphinxNative.ps_nbest_free(list);
         }
+
+        return hypotheses;
     }
 }

@@ -3,10 +3,26 @@ using HandsFree.Speech.Posterior;
 namespace HandsFree.Speech.Sphinx;
 
 /// <summary>What the two decoders found in one utterance.</summary>
-/// <param name="Hypotheses">Ways through the grammar, best first.</param>
-/// <param name="Lead">Lead of the phone loop over the best of them, in score for each frame; high for what is no sentence.</param>
-internal sealed record SphinxEvidence(IReadOnlyList<SphinxHypothesis> Hypotheses, double Lead)
+/// <param name="Words">The best way through the grammar.</param>
+/// <param name="List">Ways through the word lattice.</param>
+/// <param name="Lead">Lead of the phone loop over the best way, in score for each frame; high for what is no sentence.</param>
+internal sealed record SphinxEvidence(string Words, IReadOnlyList<SphinxHypothesis> List, double Lead)
 {
-    /// <summary>The hypotheses with their scores as log weights.</summary>
-    internal WeightedWords[] Weighted(double scale) => [.. Hypotheses.Select(h => new WeightedWords(h.Words, h.Score * scale))];
+    /// <summary>The best way with weight 1 and the others by how far they fall behind it in the list. The list leaves the cost of
+    /// a word out, so it is charged here; what would still come out better than the best way is set equal to it, because the
+    /// search that found the best way is the exact one.</summary>
+    /// <param name="scale">Natural log weight for one unit of score.</param>
+    /// <param name="wordCost">Units of score that one word costs.</param>
+    internal IReadOnlyList<WeightedWords> Weighted(double scale, double wordCost)
+    {
+        if (List.Count == 0)
+        {
+            return [new(Words, 0)];
+        }
+
+        double best = List.Where(h => h.Words == Words).Select(h => Charged(h)).DefaultIfEmpty(List.Max(h => Charged(h))).Max();
+        return [new(Words, 0), .. List.Where(h => h.Words != Words).Select(h => new WeightedWords(h.Words, Math.Min(0, scale * (Charged(h) - best))))];
+
+        double Charged(SphinxHypothesis h) => h.Score - (wordCost * (1 + h.Words.Count(c => c == ' ')));
+    }
 }

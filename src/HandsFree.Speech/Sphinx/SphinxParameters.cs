@@ -6,6 +6,7 @@ namespace HandsFree.Speech.Sphinx;
 /// <param name="Version">Counted up with every change.</param>
 /// <param name="Note">How they were found and what they gave.</param>
 /// <param name="ScoreScale">Natural log probability for one unit of difference between two hypotheses' scores.</param>
+/// <param name="WordCost">Units of score for each word: the word insertion penalty of the settings, natural logarithm over 0.1024.</param>
 /// <param name="Threshold">Lead of the phone loop over the grammar, in score for each frame, at which speech is as likely as
 /// not to be a sentence of the grammar.</param>
 /// <param name="Slope">How fast that likelihood falls with the lead: logistic, for one unit of score for each frame.</param>
@@ -14,7 +15,7 @@ namespace HandsFree.Speech.Sphinx;
 /// <param name="GrammarSettings">Options of the grammar's decoder that differ from PocketSphinx's own, name and value in turn.</param>
 /// <param name="LoopSettings">The same for the phone loop's decoder.</param>
 internal sealed record SphinxParameters(
-    int Version, string Note, double ScoreScale, double Threshold, double Slope, double SilenceDecibels, int Hypotheses,
+    int Version, string Note, double ScoreScale, double WordCost, double Threshold, double Slope, double SilenceDecibels, int Hypotheses,
     IReadOnlyList<string> GrammarSettings, IReadOnlyList<string> LoopSettings)
 {
     private static readonly JsonSerializerOptions Json = new(JsonSerializerDefaults.Web);

@@ -62,9 +62,9 @@ public sealed class SphinxRecognizer : IRecognizer
         }
 
         double belonging = parameters.Belonging(evidence.Lead);
-        IReadOnlyList<Candidate> candidates = SentencePosterior.Share(evidence.Weighted(parameters.ScoreScale), grammar, belonging);
+        IReadOnlyList<Candidate> candidates = SentencePosterior.Share(evidence.Weighted(parameters.ScoreScale, parameters.WordCost), grammar, belonging);
         HearingOutcome outcome = candidates.Count > 0 && belonging >= 0.5 ? HearingOutcome.Heard : HearingOutcome.NoReading;
-        return new(outcome, candidates, evidence.Hypotheses[0].Words);
+        return new(outcome, candidates, evidence.Words);
     }
 
     /// <summary>Frees both decoders.</summary>
@@ -86,9 +86,8 @@ public sealed class SphinxRecognizer : IRecognizer
             return null;
         }
 
-        SphinxResult result = decoder.Decode(pcm, parameters.Hypotheses);
-        return result.Hypotheses.Count > 0 && loop.PerFrame(pcm) is { } free
-            ? new(result.Hypotheses, free - result.PerFrame)
+        return decoder.Decode(pcm, parameters.Hypotheses) is { } result && loop.PerFrame(pcm) is { } free
+            ? new(result.Words, result.List, free - result.PerFrame)
             : null;
     }
 }

@@ -28,6 +28,11 @@ internal static class SphinxThreshold
             output.WriteLine(Line(part.Key.Tuning ? "chosen on" : "held out", part.Key.Group, [.. part], threshold));
         }
 
+        foreach (double other in (double[])[6, 10, 12, 14, 16, 18, 20, 22, 24, 28])
+        {
+            output.WriteLine(Line("chosen on", FormattableString.Invariant($"all, threshold {other}"), tuning, other));
+        }
+
         foreach (Trial trial in trials)
         {
             output.WriteLine(Detail(trial, threshold));
@@ -41,7 +46,7 @@ internal static class SphinxThreshold
         float[] samples = WavReader.Read(clip.Path).Clip?.Samples ?? throw new InvalidDataException(clip.Path);
         SemanticValue? truth = Matcher.Match(clip.Grammar, clip.Words).FirstOrDefault();
         SphinxEvidence? evidence = engine.Gather(samples, clip.Grammar);
-        IReadOnlyList<Candidate> shares = evidence is null ? [] : SentencePosterior.Share(evidence.Weighted(0.01), clip.Grammar, 1);
+        IReadOnlyList<Candidate> shares = evidence is null ? [] : SentencePosterior.Share(evidence.Weighted(SphinxParameters.Measured.ScoreScale, SphinxParameters.Measured.WordCost), clip.Grammar, 1);
         return new(clip, truth, evidence, shares);
     }
 
@@ -68,7 +73,7 @@ internal static class SphinxThreshold
     /// <summary>Negative log likelihood of the true value among those found, under a scale of the scores.</summary>
     private static double Surprise(Trial[] trials, double scale) => trials
         .Where(t => t.Truth is not null && t.Shares.Any(c => c.Meaning.Equals(t.Truth)))
-        .Sum(t => -Math.Log(SentencePosterior.Share(t.Evidence!.Weighted(scale), t.Clip.Grammar, 1).First(c => c.Meaning.Equals(t.Truth)).Probability));
+        .Sum(t => -Math.Log(SentencePosterior.Share(t.Evidence!.Weighted(scale, SphinxParameters.Measured.WordCost), t.Clip.Grammar, 1).First(c => c.Meaning.Equals(t.Truth)).Probability));
 
     private static IEnumerable<double> Steps(double from, double to, int count) =>
         Enumerable.Range(0, count + 1).Select(i => from + ((to - from) * i / count));
@@ -82,7 +87,7 @@ internal static class SphinxThreshold
     private static string Detail(Trial t, double threshold)
     {
         string verdict = t.Wrong(threshold) ? "WRONG" : t.LetIn(threshold) ? "LET IN" : t.None(threshold) ? "none" : "ok";
-        string scores = string.Join(" | ", t.Evidence?.Hypotheses.Take(3).Select(h => $"{h.Words} {h.Score}") ?? []);
-        return string.Create(CultureInfo.InvariantCulture, $"{verdict}\t{Path.GetFileName(t.Clip.Path)}\t{t.Clip.Words}\t{t.Evidence?.Lead:0.00}\t{scores}");
+        string scores = string.Join(" | ", t.Evidence?.List.Take(3).Select(h => $"{h.Words} {h.Score}") ?? []);
+        return string.Create(CultureInfo.InvariantCulture, $"{verdict}\t{Path.GetFileName(t.Clip.Path)}\t{t.Clip.Words}\t{t.Evidence?.Lead:0.00}\t{t.Evidence?.Words}\t{scores}");
     }
 }

@@ -8,7 +8,7 @@ namespace HandsFree.Benchmarks.Sphinx;
 /// <param name="Clip">The recording.</param>
 /// <param name="Truth">Null when its words are no sentence of the grammar.</param>
 /// <param name="Evidence">Null when nothing was heard.</param>
-/// <param name="Shares">Values with the scale-free scores of their best hypothesis, best first.</param>
+/// <param name="Shares">The values found and how they share the probability, best first.</param>
 internal sealed record Trial(TrialClip Clip, SemanticValue? Truth, SphinxEvidence? Evidence, IReadOnlyList<Candidate> Shares)
 {
     /// <summary>Found as what it means, whatever the threshold.</summary>

@@ -39,7 +39,7 @@ public sealed class WriterTests
         for (int i = 0; i < 200; i++)
         {
             string there = Sampler.Draw(original, random);
-            Matcher.Match(written, there).Select(m => m.ToString()).ShouldBe([$"\"{there}\""]);
+            Matcher.Match(written, there).Count.ShouldBe(1, there);
             Matcher.Match(original, Sampler.Draw(written, random)).Count.ShouldBe(1);
         }
     }

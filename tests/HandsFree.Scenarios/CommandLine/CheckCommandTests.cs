@@ -1,0 +1,50 @@
+using System.Text.Json;
+using HandsFree.App.Checks;
+using Shouldly;
+using Xunit;
+
+namespace HandsFree.Scenarios.CommandLine;
+
+public sealed class CheckCommandTests
+{
+    [Fact]
+    public void The_self_test_hears_the_recording_that_the_program_carries()
+    {
+        SphinxHere.Needed();
+        using TemporaryHome home = InventedHome.AfterTheRound();
+
+        CommandRun run = CommandRun.Of(home, "check", "--engine", "sphinx", "--json");
+
+        JsonElement json = JsonDocument.Parse(run.Lines.ShouldHaveSingleItem()).RootElement;
+        json.GetProperty("ok").GetBoolean().ShouldBeTrue();
+        json.GetProperty("engine").GetString().ShouldBe("sphinx");
+        Dictionary<string, string?> states = json.GetProperty("checks").EnumerateArray()
+            .ToDictionary(check => check.GetProperty("name").GetString()!, check => check.GetProperty("state").GetString());
+        states.Keys.ShouldBe(["engine", "recording", "detector", "voice", "home", "folder", "journal"]);
+        states["recording"].ShouldBe("ok");
+        states["engine"].ShouldBe("warning"); // it is not the best one
+        states["journal"].ShouldBe("ok");
+        run.Code.ShouldBe(0);
+    }
+
+    [Fact]
+    public void A_broken_home_and_an_engine_that_is_not_there_fail_the_self_test()
+    {
+        using TemporaryHome home = InventedHome.New().With("home.json", """{ "units": { "weight": "stone" } }""");
+
+        CommandRun run = CommandRun.With(
+            home, s => s with { Variable = name => name is "HANDSFREE_TOOLS" or "HANDSFREE_MODELS" ? home.Path : s.Variable(name) }, "check", "--engine", "neural");
+
+        run.Code.ShouldBe(1);
+        run.Out.ShouldContain("failed   engine: the engine neural that --engine asks for can't hear here");
+        run.Out.ShouldContain("home.json(1): \"units.weight\" is \"stone\"");
+        run.Out.ShouldContain("warning  detector: speech is detected by its energy");
+        run.ErrorLines.ShouldHaveSingleItem().ShouldStartWith("handsfree: check failed");
+    }
+
+    [Fact]
+    public void The_recording_that_the_program_carries_is_two_seconds_of_sound()
+    {
+        BundledClip.Read().Duration.TotalSeconds.ShouldBeInRange(1, 4);
+    }
+}

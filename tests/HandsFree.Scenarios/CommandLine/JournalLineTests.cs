@@ -1,0 +1,49 @@
+using HandsFree.App.Homes;
+using HandsFree.App.Journals;
+using HandsFree.Core.Journal;
+using HandsFree.Core.Meanings;
+using HandsFree.Core.Observations;
+using HandsFree.Core.Quantities;
+using HandsFree.Core.Reports;
+using HandsFree.TestKit;
+using Shouldly;
+using Xunit;
+
+namespace HandsFree.Scenarios.CommandLine;
+
+public sealed class JournalLineTests
+{
+    private static readonly DateTimeOffset At = CommandRun.Now;
+
+    private static readonly Heard Words = new("words", 0.9, 3, null, null, Typed: true, At);
+
+    private static readonly JournalEvent[] OneOfEach =
+    [
+        new RoundStarted("1", "aide-7", At, "hash"),
+        new ResidentIdentified("2", "aide-7", At, "r1", SecondIdentifier.BandNumber),
+        new IdentificationFailed("3", "aide-7", At, "r3", "the date of birth did not match"),
+        InventedHome.Pulse("4", "r1", 72, At),
+        new NotTakenRecorded("5", "aide-7", At, "r2", VitalSign.BloodPressure, NotTakenReason.Asleep, Words, "not taken"),
+        new AttemptDiscarded("6", "aide-7", At, "r2", Words, null, null, "a guess"),
+        new LeftOpen("7", "aide-7", At, "gone", VitalSign.OxygenSaturation),
+        new RecheckAsked("8", "aide-7", At, "r1", VitalSign.Pulse, "4", "pulse.fast", "Count for 60 seconds.", At),
+        new ReportOpened("9", "aide-7", At, "r1", ReportUrgency.ThisShift, VitalSign.Pulse, ["4"], "pulse 72", ["pulse.fast"]),
+        new ReportAcknowledged("10", "nurse-1", At, "9"),
+        new EnteredInError("11", "aide-7", At, "r1", "4", "wrong resident"),
+        new RoundEnded("12", "aide-7", At),
+    ];
+
+    [Fact]
+    public void Every_kind_of_event_has_its_line()
+    {
+        using TemporaryHome folder = InventedHome.New();
+        Home home = Home.Open(folder.Folder, TimeZoneInfo.Utc).Home!;
+
+        Golden.Match(string.Join('\n', OneOfEach.Select((happened, i) => JournalLine.Text(i + 1, happened, home))));
+    }
+
+    [Fact]
+    public void No_kind_of_event_is_missing_here() =>
+        OneOfEach.Select(happened => happened.GetType()).ShouldBe(
+            typeof(JournalEvent).Assembly.GetTypes().Where(type => type.IsSubclassOf(typeof(JournalEvent))), ignoreOrder: true);
+}
