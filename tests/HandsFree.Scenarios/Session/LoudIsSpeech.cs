@@ -18,6 +18,11 @@ internal sealed class LoudIsSpeech : ISpeechDetector
         return peak > 0.05f ? 1 : 0;
     }
 
+    public void Accustom(ReadOnlySpan<float> frame)
+    {
+        // Has no noise floor.
+    }
+
     public void Reset()
     {
         // Remembers nothing.
