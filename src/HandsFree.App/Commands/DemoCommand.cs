@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Runtime.InteropServices;
 using HandsFree.App.Composition;
 using HandsFree.App.Demo;
 using HandsFree.App.Demo.Outcome;
@@ -8,6 +9,7 @@ using HandsFree.App.Hearing;
 using HandsFree.App.Homes;
 using HandsFree.App.Session;
 using HandsFree.Audio.Endpointing;
+using HandsFree.Language.Grammars;
 using HandsFree.Speech;
 using HandsFree.Speech.Voice;
 using Microsoft.Extensions.DependencyInjection;
@@ -107,13 +109,17 @@ internal sealed class DemoCommand
             Write(remark);
         }
 
-        Write($"A made-up home, {parts.Manifest.Visits.Count} residents. Aide: recordings of synthetic voices. Program: {voice?.Name ?? "text only"}.");
+        Write($"A made-up home with {parts.Manifest.Visits.Count} residents. The aide: recordings of synthetic voices. The program: {voice?.Name ?? "text only"}.");
+        Write("Each line: the time there, who, what. \"saved #N\" comes once entry N of the journal is on the disk.");
         foreach (string changed in parts.Clips.Changed)
         {
             Write(changed);
         }
 
-        SessionEnd end = new DemoRun
+        using CancellationTokenSource stop = new();
+        using var interrupt = PosixSignalRegistration.Create(PosixSignal.SIGINT, signal => Stop(signal, stop));
+        using var terminate = PosixSignalRegistration.Create(PosixSignal.SIGTERM, signal => Stop(signal, stop));
+        DemoRun run = new()
         {
             Manifest = parts.Manifest,
             Clips = parts.Clips,
@@ -127,10 +133,30 @@ internal sealed class DemoCommand
             Recording = recording,
             RealTime = host.Surroundings.Time,
             Fast = parsed.GetValue(fast),
-        }.Run(CancellationToken.None);
-        bool asExpected = DemoReport.Write(Write, parts, open.All(), end, kept);
-        return recordFolder is not null && recording!.Save(recordFolder) is { } unwritten ? host.Refuse(unwritten)
-            : asExpected ? ExitCodes.Done : ExitCodes.CheckFailed;
+            Log = kept ? services.GetRequiredService<ProgramLog>() : null,
+        };
+        try
+        {
+            bool asExpected = DemoReport.Write(Write, parts, run.Run(stop.Token), open.All(), kept);
+            return recordFolder is not null && recording!.Save(recordFolder) is { } unwritten ? host.Refuse(unwritten)
+                : asExpected ? ExitCodes.Done : ExitCodes.CheckFailed;
+        }
+        catch (OperationCanceledException)
+        {
+            Write("Stopped before the end.");
+            return ExitCodes.CheckFailed;
+        }
+        catch (Exception e) when (e is InvalidDataException or GrammarException)
+        {
+            return host.Refuse(e.Message);
+        }
+    }
+
+    // Ended by hand: the session ends in order, and the temporary home is removed.
+    private static void Stop(PosixSignalContext signal, CancellationTokenSource stop)
+    {
+        signal.Cancel = true;
+        stop.Cancel();
     }
 
     private string DemoFolder()

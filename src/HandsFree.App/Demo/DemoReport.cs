@@ -12,12 +12,12 @@ internal static class DemoReport
     /// <summary>Writes it.</summary>
     /// <param name="write">Takes a line.</param>
     /// <param name="parts">What the demo was started with.</param>
-    /// <param name="journal">All that the journal holds.</param>
     /// <param name="end">How the session ended.</param>
+    /// <param name="journal">All that the journal holds.</param>
     /// <param name="kept">Whether the home stays.</param>
     /// <returns>Whether all is as it should be.</returns>
     public static bool Write(
-        Action<string> write, DemoParts parts, IReadOnlyList<JournalEvent> journal, SessionEnd end, bool kept)
+        Action<string> write, DemoParts parts, SessionEnd end, IReadOnlyList<JournalEvent> journal, bool kept)
     {
         write("");
         write("Handover, the exceptions first:");
@@ -36,14 +36,21 @@ internal static class DemoReport
         }
 
         write(
-            $"Saved: {journal.OfType<ReadingRecorded>().Count()} readings, {journal.OfType<NotTakenRecorded>().Count()} not taken, "
-            + $"{journal.OfType<ReportOpened>().Count()} reports; {(asExpected ? "exactly what was said, and nothing else." : "not what it should be, see above.")}");
+            $"Saved: {Count<ReadingRecorded>(journal, "reading", "readings")}, {Count<NotTakenRecorded>(journal, "not taken", "not taken")}, "
+            + $"{Count<ReportOpened>(journal, "report", "reports")}; {(asExpected ? "exactly what was said, and nothing else." : "not what it should be, see above.")}");
         if (kept)
         {
             write($"The made-up home is in {parts.Home.Folder.Path}; try other commands on it with --home.");
         }
 
         return asExpected;
+    }
+
+    private static string Count<T>(IReadOnlyList<JournalEvent> journal, string one, string several)
+        where T : JournalEvent
+    {
+        int count = journal.OfType<T>().Count();
+        return $"{count} {(count == 1 ? one : several)}";
     }
 
     private static IEnumerable<string> Differences(DemoParts parts, JournalComparison comparison, SessionEnd end) =>

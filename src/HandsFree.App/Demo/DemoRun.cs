@@ -1,3 +1,4 @@
+using HandsFree.App.Composition;
 using HandsFree.App.Demo.Room;
 using HandsFree.App.Demo.Script;
 using HandsFree.App.Homes;
@@ -38,6 +39,9 @@ internal sealed class DemoRun
     /// <summary>Whether the room's time passes as fast as it can.</summary>
     public required bool Fast { get; init; }
 
+    /// <summary>The log of the home that stays; null where none does.</summary>
+    public required ProgramLog? Log { get; init; }
+
     /// <summary>Runs the shift.</summary>
     /// <param name="stop">Ends it from outside.</param>
     public SessionEnd Run(CancellationToken stop)
@@ -45,11 +49,12 @@ internal sealed class DemoRun
         var clock = new DemoClock(RealTime.GetUtcNow(), Home.Settings.TimeZone);
         var ears = new AideEars();
         IRoomWatcher[] room = Recording is null ? [Transcript] : [Transcript, Recording];
-        var watchers = new Watchers([Transcript, ears], room);
+        ISessionWatcher[] session = Log is null ? [Transcript, ears] : [new SessionLog(Log), Transcript, ears];
+        var watchers = new Watchers(session, room);
         using var speaker = new DemoSpeaker(clock);
         var aide = new Aide(Manifest, Clips, new AideMind(Grammars), Home.Roster);
         using var microphone = new DemoRoom(aide, ears, Clips, speaker, clock, new Pace(RealTime, Fast), watchers);
-        using var session = new SessionLoop(new SessionParts
+        using var loop = new SessionLoop(new SessionParts
         {
             Machine = HomeSession.Machine(Home, Recognizer, Grammars, clock.GetLocalNow()),
             Journal = Journal.Events,
@@ -64,7 +69,7 @@ internal sealed class DemoRun
             Wording = Home.Settings.Wording.Of,
             Settings = HomeSession.Settings(Home),
         });
-        microphone.Session = session.Queue;
-        return session.Run(Manifest.Aide, $"demo-{clock.GetLocalNow():yyyyMMdd-HHmmss}", stop);
+        microphone.Session = loop.Queue;
+        return loop.Run(Manifest.Aide, $"demo-{clock.GetLocalNow():yyyyMMdd-HHmmss}", stop);
     }
 }
