@@ -8,6 +8,8 @@ internal static class CommandList
     /// <summary>Makes them.</summary>
     public static IEnumerable<Command> All(CommandHost host) =>
     [
+        DemoCommand.Make(host),
+        DemoClipsCommand.Make(host),
         HearCommand.Make(host),
         HandoverCommand.Make(host),
         RulesCommand.Make(host),

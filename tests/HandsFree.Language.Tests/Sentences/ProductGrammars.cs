@@ -21,6 +21,7 @@ internal static class ProductGrammars
         ("count", null), ("handover", null), ("identity", null), ("phrases", "command"),
         .. Kinds.Select(k => ("value", (string?)k)),
         .. Kinds.Select(k => ("confirmation", (string?)k)),
+        .. Kinds.Select(k => ("recheck", (string?)k)),
     ];
 
     public static string Folder => Path.Combine(Shared.Repository, "grammars");

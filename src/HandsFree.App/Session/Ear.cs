@@ -1,0 +1,138 @@
+using HandsFree.Audio;
+using HandsFree.Audio.Endpointing;
+using HandsFree.Core.Dialogue;
+using HandsFree.Language.Grammars;
+using HandsFree.Speech;
+
+namespace HandsFree.App.Session;
+
+/// <summary>Listens: frames, speech, engine, event; all of it on one thread of its own. Decoding begins in a short pause and is
+/// void when speech goes on, so that the answer is known about as soon as its end is.</summary>
+internal sealed class Ear(
+    IMicrophone microphone,
+    ISpeechDetector detector,
+    IRecognizer recognizer,
+    ListeningGrammars grammars,
+    EchoGate echo,
+    EventQueue queue,
+    SessionSettings settings)
+{
+    private Endpointer? endpointer;
+    private OpenSpeech? open;
+    private DateTimeOffset? expected;
+    private DateTimeOffset frameAt;
+    private long framePosition;
+    private volatile ListeningInForce? inForce;
+
+    /// <summary>From now on this is listened for; from any thread.</summary>
+    public void Listen(ListeningInForce listening) => inForce = listening;
+
+    /// <summary>Reads the microphone until it ends or the session does.</summary>
+    public void Run(CancellationToken stop)
+    {
+        endpointer = new Endpointer(detector, settings.Endpointing, Heard);
+        while (microphone.Read(stop) is { } frame)
+        {
+            Take(endpointer, frame);
+        }
+    }
+
+    private void Take(Endpointer into, MicrophoneFrame frame)
+    {
+        DateTimeOffset end = frame.At + SampleTime.Of(frame.Samples.Length);
+        if (expected is { } at && frame.At - at > settings.LongestGap)
+        {
+            into.Skip(SampleTime.Samples(frame.At - at));
+            Forget();
+        }
+
+        expected = end;
+        if (echo.Covers(frame.At, end))
+        {
+            into.Skip(frame.Samples.Length);
+            Forget();
+            return;
+        }
+
+        (frameAt, framePosition) = (frame.At, into.Position);
+        into.Feed(frame.Samples.Span);
+    }
+
+    private void Heard(EndpointEvent happened)
+    {
+        switch (happened)
+        {
+            case EndpointEvent.SpeechStarted e:
+                Begin(e.Position);
+                break;
+            case EndpointEvent.SpeechPaused e when open?.Grammar is { } grammar:
+                Speech.Hearing soFar = recognizer.Hear(e.SoFar.Samples, grammar);
+                open.SoFar = soFar;
+                if (soFar is { Outcome: HearingOutcome.Heard, Best: { } best } && !Continuations.MayGoOn(grammar, best.Words))
+                {
+                    endpointer!.CompleteAnswer(e.Pause);
+                }
+
+                break;
+            case EndpointEvent.SpeechResumed when open is not null:
+                open.SoFar = null;
+                break;
+            case EndpointEvent.SpeechEnded e:
+                End(e.Segment);
+                break;
+        }
+    }
+
+    private void Begin(long position)
+    {
+        if (inForce is not { } listening)
+        {
+            return;
+        }
+
+        DateTimeOffset at = frameAt + SampleTime.Of(position - framePosition);
+        Grammar? grammar = at >= listening.Since ? grammars.For(listening.For) : null;
+        open = new OpenSpeech(listening.Number, at, grammar);
+        queue.Post(new SessionEvent.SpeechBegan(listening.Number));
+    }
+
+    private void End(SpeechSegment segment)
+    {
+        if (open is not { } speech)
+        {
+            return;
+        }
+
+        open = null;
+        DialogueEvent? heard = null;
+        if (speech.Grammar is { } grammar)
+        {
+            Speech.Hearing hearing = speech.SoFar ?? recognizer.Hear(segment.Samples, grammar);
+            heard = Understanding.Of(hearing, speech.At, segment.Level.RmsDbfs, settings.WeightUnit);
+        }
+
+        queue.Post(new SessionEvent.SpeechOver(speech.Listening, heard));
+    }
+
+    // Speech that the program's own voice or a gap cut off is not answered.
+    private void Forget()
+    {
+        if (open is { } speech)
+        {
+            open = null;
+            queue.Post(new SessionEvent.SpeechOver(speech.Listening, null));
+        }
+    }
+
+    /// <summary>Speech that has begun; without a grammar it is not for what is listened for.</summary>
+    private sealed class OpenSpeech(int listening, DateTimeOffset at, Grammar? grammar)
+    {
+        public int Listening { get; } = listening;
+
+        public DateTimeOffset At { get; } = at;
+
+        public Grammar? Grammar { get; } = grammar;
+
+        public Speech.Hearing? SoFar { get; set; }
+    }
+}

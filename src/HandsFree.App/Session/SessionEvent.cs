@@ -1,0 +1,32 @@
+using HandsFree.Core.Dialogue;
+
+namespace HandsFree.App.Session;
+
+/// <summary>What the threads around the session loop post into its queue.</summary>
+internal abstract record SessionEvent
+{
+    /// <summary>Somebody began to speak.</summary>
+    /// <param name="Listening">Number of the listening that was in force.</param>
+    public sealed record SpeechBegan(int Listening) : SessionEvent;
+
+    /// <summary>Speech is over.</summary>
+    /// <param name="Listening">Number of the listening that was in force when it began.</param>
+    /// <param name="Heard">What was made of it; null where there is nothing to tell the dialogue.</param>
+    public sealed record SpeechOver(int Listening, DialogueEvent? Heard) : SessionEvent;
+
+    /// <summary>All that was to be said has been played.</summary>
+    public sealed record PlaybackEnded : SessionEvent;
+
+    /// <summary>A timer that the dialogue started has run out.</summary>
+    /// <param name="Name">Its name.</param>
+    /// <param name="Start">Number of its start; an older one was stopped or started anew.</param>
+    public sealed record TimerElapsed(string Name, int Start) : SessionEvent;
+
+    /// <summary>It was quiet for the home's time.</summary>
+    /// <param name="Watch">Number of the watch; an older one is void.</param>
+    public sealed record QuietOver(int Watch) : SessionEvent;
+
+    /// <summary>No more sound will come from the microphone.</summary>
+    /// <param name="Failure">What broke on the ear's thread; null where the microphone just ended.</param>
+    public sealed record EarEnded(Exception? Failure) : SessionEvent;
+}

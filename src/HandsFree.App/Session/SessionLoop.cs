@@ -1,0 +1,263 @@
+using System.Runtime.ExceptionServices;
+using HandsFree.Core.Dialogue;
+
+namespace HandsFree.App.Session;
+
+/// <summary>The session: owns the dialogue's state and the one queue, carries out the effects in order. Everything that comes from
+/// another thread comes through the queue.</summary>
+internal sealed class SessionLoop : IDisposable
+{
+    private readonly SessionParts parts;
+    private readonly EchoGate echo;
+    private readonly Mouth mouth;
+    private readonly Ear ear;
+    private readonly JournalPen pen;
+    private readonly SessionTimers timers;
+    private readonly QuietWatch quiet;
+    private readonly Queue<DialogueEvent> answers = [];
+    private DialogueState? state;
+    private ListeningInForce listening;
+    private bool speaking;
+    private bool led;
+    private bool over;
+
+    /// <summary>A session; <see cref="Run"/> runs it.</summary>
+    public SessionLoop(SessionParts parts)
+    {
+        this.parts = parts;
+        echo = new EchoGate(parts.Loudspeaker.Latency, parts.Settings.EchoTail);
+        mouth = new Mouth(parts.Voice, parts.Loudspeaker, echo, Queue);
+        ear = new Ear(parts.Microphone, parts.Detector, parts.Recognizer, parts.Grammars, echo, Queue, parts.Settings);
+        pen = new JournalPen(parts.Journal);
+        timers = new SessionTimers(parts.Time, Queue);
+        quiet = new QuietWatch(parts.Time, Queue);
+        listening = new ListeningInForce(0, new Listening(ListeningKind.Nothing, AnswerAwaited: false), Now);
+    }
+
+    /// <summary>The session's queue.</summary>
+    public EventQueue Queue { get; } = new();
+
+    /// <summary>Speech that was for a question that stood no more when it was over; it was dropped.</summary>
+    public int DroppedSpeech { get; private set; }
+
+    private DateTimeOffset Now => parts.Time.GetLocalNow();
+
+    /// <summary>Runs the session to its end on the calling thread, the ear on a thread of its own.</summary>
+    /// <param name="aide">The id of the aide.</param>
+    /// <param name="session">Unique in the home; event ids begin with it.</param>
+    /// <param name="stop">Ends it from outside.</param>
+    /// <exception cref="OperationCanceledException">Ended from outside.</exception>
+    public SessionEnd Run(string aide, string session, CancellationToken stop)
+    {
+        using var ending = CancellationTokenSource.CreateLinkedTokenSource(stop);
+        Carry(parts.Machine.Begin(aide, session, parts.Journal.ReadFrom(1).Select(e => e.Event), Now));
+        AnswerAll();
+        var thread = new Thread(() => Hear(ending.Token)) { IsBackground = true, Name = "ear" };
+        thread.Start();
+        try
+        {
+            return TakeEvents(ending);
+        }
+        finally
+        {
+            ending.Cancel();
+            Queue.Close();
+            thread.Join();
+        }
+    }
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        timers.Dispose();
+        quiet.Dispose();
+    }
+
+    private void Hear(CancellationToken stop)
+    {
+        Exception? failure = null;
+        try
+        {
+            ear.Run(stop);
+        }
+        catch (OperationCanceledException) when (stop.IsCancellationRequested)
+        {
+            return;
+        }
+#pragma warning disable CA1031 // Whatever broke the ear's thread is thrown again on the session's.
+        catch (Exception broken)
+#pragma warning restore CA1031
+        {
+            failure = broken;
+        }
+
+        Queue.Post(new SessionEvent.EarEnded(failure));
+    }
+
+    private SessionEnd TakeEvents(CancellationTokenSource ending)
+    {
+        while (true)
+        {
+            SessionEvent happened = Queue.Take(ending.Token);
+            try
+            {
+                if (happened is SessionEvent.EarEnded ended)
+                {
+                    if (ended.Failure is { } failure)
+                    {
+                        ExceptionDispatchInfo.Throw(failure);
+                    }
+
+                    return SessionEnd.MicrophoneEnded;
+                }
+
+                Handle(happened);
+                if (over && !mouth.IsBusy)
+                {
+                    // Before the queue is idle again: nothing more is to be heard.
+                    ending.Cancel();
+                    return SessionEnd.Goodbye;
+                }
+            }
+            finally
+            {
+                Queue.Done();
+            }
+        }
+    }
+
+    private void Handle(SessionEvent happened)
+    {
+        switch (happened)
+        {
+            case SessionEvent.SpeechBegan:
+                speaking = true;
+                quiet.Stop();
+                break;
+            case SessionEvent.SpeechOver speech:
+                speaking = false;
+                Take(speech);
+                break;
+            case SessionEvent.PlaybackEnded when !mouth.IsBusy:
+                Played();
+                break;
+            case SessionEvent.TimerElapsed elapsed when timers.Take(elapsed):
+                Step(new DialogueEvent.TimerElapsed(Now, elapsed.Name));
+                break;
+            case SessionEvent.QuietOver passed when quiet.Take(passed):
+                led = led || !listening.For.AnswerAwaited;
+                Step(new DialogueEvent.NothingHeard(Now));
+                break;
+        }
+    }
+
+    private void Take(SessionEvent.SpeechOver speech)
+    {
+        bool stands = speech.Listening == listening.Number;
+        parts.Watcher.Saw(new SessionNote.Heard(Now, stands ? speech.Heard : null));
+        if (stands && speech.Heard is { } heard)
+        {
+            Step(heard);
+        }
+        else
+        {
+            DroppedSpeech += speech.Heard is null ? 0 : 1;
+            WatchQuiet();
+        }
+    }
+
+    private void Played()
+    {
+        led = false;
+        parts.Watcher.Saw(new SessionNote.Quiet(Now));
+        Step(new DialogueEvent.Played(Now));
+    }
+
+    private void Step(DialogueEvent happened)
+    {
+        answers.Enqueue(happened);
+        AnswerAll();
+    }
+
+    private void AnswerAll()
+    {
+        while (answers.TryDequeue(out DialogueEvent? next))
+        {
+            Carry(parts.Machine.Step(state!, next));
+        }
+    }
+
+    private void Carry(DialogueStep step)
+    {
+        state = step.State;
+        foreach (Effect effect in step.Effects)
+        {
+            Carry(effect);
+        }
+
+        // Where nothing could be played, all has been played at once.
+        if (step.Effects.Any(e => e is Effect.Say or Effect.Play) && !mouth.IsBusy)
+        {
+            answers.Enqueue(new DialogueEvent.Played(Now));
+        }
+
+        WatchQuiet();
+    }
+
+    private void Carry(Effect effect)
+    {
+        switch (effect)
+        {
+            case Effect.Silence:
+                mouth.Silence();
+                break;
+            case Effect.Say say:
+                string text = parts.Wording(say.Text);
+                parts.Watcher.Saw(new SessionNote.Said(Now, text, mouth.Say(text)));
+                break;
+            case Effect.Play play:
+                parts.Watcher.Saw(new SessionNote.Sounded(Now, play.Tone));
+                mouth.Play(play.Tone);
+                break;
+            case Effect.Show show:
+                parts.Watcher.Saw(new SessionNote.Shown(Now, show.Screen));
+                break;
+            case Effect.Record record:
+                var (note, answer) = pen.Write(record, Now);
+                parts.Watcher.Saw(note);
+                answers.Enqueue(answer);
+                break;
+            case Effect.StartTimer timer:
+                timers.Start(timer.Name, timer.After);
+                break;
+            case Effect.StopTimer timer:
+                timers.Stop(timer.Name);
+                break;
+            case Effect.End:
+                over = true;
+                break;
+            case Effect.Listen listen:
+                Listen(listen.For);
+                break;
+        }
+    }
+
+    private void Listen(Listening to)
+    {
+        listening = new ListeningInForce(listening.Number + 1, to, Now);
+        ear.Listen(listening);
+        parts.Watcher.Saw(new SessionNote.Listens(listening.Since, to));
+    }
+
+    private void WatchQuiet()
+    {
+        bool leads = listening.For.Kind == ListeningKind.Readings && !listening.For.AnswerAwaited && !led;
+        if (mouth.IsBusy || speaking || over || !(listening.For.AnswerAwaited || leads))
+        {
+            quiet.Stop();
+            return;
+        }
+
+        quiet.Begin(listening.For.AnswerAwaited ? parts.Settings.AnswerQuiet : parts.Settings.LeadQuiet);
+    }
+}

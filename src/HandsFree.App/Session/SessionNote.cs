@@ -1,0 +1,41 @@
+using HandsFree.Core.Dialogue;
+using HandsFree.Core.Journal;
+
+namespace HandsFree.App.Session;
+
+/// <summary>What a session shows to who looks on.</summary>
+/// <param name="At">When.</param>
+internal abstract record SessionNote(DateTimeOffset At)
+{
+    /// <summary>The program says something.</summary>
+    /// <param name="At">When it was decided.</param>
+    /// <param name="Text">The words.</param>
+    /// <param name="WhyUnheard">Null, or why the voice could not speak them.</param>
+    public sealed record Said(DateTimeOffset At, string Text, string? WhyUnheard) : SessionNote(At);
+
+    /// <summary>A tone.</summary>
+    public sealed record Sounded(DateTimeOffset At, Tone Tone) : SessionNote(At);
+
+    /// <summary>Speech was over, and this was made of it.</summary>
+    /// <param name="At">When it was told.</param>
+    /// <param name="Event">What the dialogue was told; null where there was nothing to tell it.</param>
+    public sealed record Heard(DateTimeOffset At, DialogueEvent? Event) : SessionNote(At);
+
+    /// <summary>Events are in the journal and flushed.</summary>
+    /// <param name="At">When.</param>
+    /// <param name="FirstSequence">Sequence number of the first one; the others follow.</param>
+    /// <param name="Events">One or more.</param>
+    public sealed record Kept(DateTimeOffset At, long FirstSequence, IReadOnlyList<JournalEvent> Events) : SessionNote(At);
+
+    /// <summary>The journal could not write.</summary>
+    public sealed record NotKept(DateTimeOffset At, string Why) : SessionNote(At);
+
+    /// <summary>The screen changes.</summary>
+    public sealed record Shown(DateTimeOffset At, ScreenView Screen) : SessionNote(At);
+
+    /// <summary>From now on this is listened for.</summary>
+    public sealed record Listens(DateTimeOffset At, Listening For) : SessionNote(At);
+
+    /// <summary>All that was said has been played.</summary>
+    public sealed record Quiet(DateTimeOffset At) : SessionNote(At);
+}

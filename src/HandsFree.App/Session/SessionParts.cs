@@ -1,0 +1,38 @@
+using HandsFree.Audio.Endpointing;
+using HandsFree.Core.Dialogue;
+using HandsFree.Core.Journal;
+using HandsFree.Speech;
+using HandsFree.Speech.Voice;
+using HandsFree.Store.Journaling;
+
+namespace HandsFree.App.Session;
+
+/// <summary>What a session is made of. Whoever made the parts disposes of them.</summary>
+internal sealed record SessionParts
+{
+    public required DialogueMachine Machine { get; init; }
+
+    public required EventJournal<JournalEvent> Journal { get; init; }
+
+    public required IMicrophone Microphone { get; init; }
+
+    public required ILoudspeaker Loudspeaker { get; init; }
+
+    /// <summary>Null where this machine has no voice: what is said is shown only.</summary>
+    public required IVoice? Voice { get; init; }
+
+    public required ISpeechDetector Detector { get; init; }
+
+    public required IRecognizer Recognizer { get; init; }
+
+    public required ListeningGrammars Grammars { get; init; }
+
+    public required TimeProvider Time { get; init; }
+
+    public required ISessionWatcher Watcher { get; init; }
+
+    /// <summary>A text of the dialogue in the home's words.</summary>
+    public Func<string, string> Wording { get; init; } = static text => text;
+
+    public SessionSettings Settings { get; init; } = new();
+}

@@ -1,0 +1,67 @@
+using System.Diagnostics;
+using System.Globalization;
+using System.Text.RegularExpressions;
+using HandsFree.App.Demo.Outcome;
+using HandsFree.App.Demo.Script;
+using HandsFree.App.Homes;
+using HandsFree.Core.Journal;
+using HandsFree.Scenarios.CommandLine;
+using Shouldly;
+using Xunit;
+
+namespace HandsFree.Scenarios.Demo;
+
+/// <summary>The demo killed in the middle, its announcements kept by another process: this one.</summary>
+public sealed partial class KilledDemoTests
+{
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(3)]
+    public async Task Nothing_that_was_announced_as_saved_is_missing_after_a_kill_and_nothing_unconfirmed_is_there(int seed)
+    {
+        SphinxHere.Needed();
+        using TemporaryHome home = new();
+        using ShortShift shift = new();
+        int linesToLive = new Random(seed).Next(5, 45);
+        List<string> written = await RunAndKill(home, shift, linesToLive);
+        written.Count.ShouldBeGreaterThanOrEqualTo(linesToLive);
+
+        using HomeJournal journal = HomeJournal.Open(new HomeFolder(home.At("killed"))).Journal!;
+        Dictionary<long, JournalEvent> kept = journal.Entries.ToDictionary(e => e.Sequence, HomeJournal.Decoded);
+        foreach (Match saved in written.Select(l => SavedLine().Match(l)).Where(m => m.Success))
+        {
+            long sequence = long.Parse(saved.Groups[1].Value, CultureInfo.InvariantCulture);
+            EntryLine.Of(kept[sequence]).ShouldBe(saved.Groups[2].Value);
+        }
+
+        string[] expected = [.. DemoManifest.Read(shift.Folder).Manifest!.Expected.Select(EntryLine.Of)];
+        kept.Values.Select(EntryLine.Of).OfType<string>().ShouldBeSubsetOf(expected);
+    }
+
+    private static async Task<List<string>> RunAndKill(TemporaryHome home, ShortShift shift, int linesToLive)
+    {
+        ProcessStartInfo start = new(Environment.GetEnvironmentVariable("DOTNET_HOST_PATH") ?? "dotnet")
+        {
+            ArgumentList = { "exec", typeof(App.Commands.CommandLine).Assembly.Location, "demo", "--fast", "--engine", "sphinx", "--home", home.At("killed") },
+            RedirectStandardOutput = true,
+        };
+        start.Environment["HANDSFREE_ROOT"] = shift.Root;
+        using Process demo = Process.Start(start)!;
+        List<string> written = [];
+        while (await demo.StandardOutput.ReadLineAsync(TestContext.Current.CancellationToken) is { } line)
+        {
+            written.Add(line);
+            if (written.Count == linesToLive)
+            {
+                demo.Kill(); // SIGKILL; what it wrote before is still read
+            }
+        }
+
+        await demo.WaitForExitAsync(TestContext.Current.CancellationToken);
+        return written;
+    }
+
+    [GeneratedRegex(@"saved #(\d+)\s+(.+)$")]
+    private static partial Regex SavedLine();
+}

@@ -1,0 +1,76 @@
+using HandsFree.App.Hear;
+using HandsFree.App.Session;
+using HandsFree.Core.Dialogue;
+using HandsFree.Core.Meanings;
+using HandsFree.Speech.Scripted;
+using HandsFree.TestKit;
+using Shouldly;
+using Xunit;
+
+namespace HandsFree.Scenarios.Session;
+
+/// <summary>The ear alone: which sound becomes an event, and with which time.</summary>
+public sealed class EarTests
+{
+    private static readonly DateTimeOffset Noon = new(2026, 3, 3, 12, 0, 0, TimeSpan.Zero);
+    private static readonly ListeningGrammars Grammars = new(new GrammarShelf(Path.Combine(Shared.Repository, "grammars")));
+    private static readonly Listening YesNo = new(ListeningKind.YesNo);
+
+    [Fact]
+    public void Speech_becomes_an_utterance_with_the_time_at_which_it_began()
+    {
+        List<SessionEvent> posted = Hear(Noon, "yes", (0, 1_000, false), (1_000, 600, true), (1_600, 1_500, false));
+        SessionEvent.SpeechOver over = posted[^1].ShouldBeOfType<SessionEvent.SpeechOver>();
+        var utterance = over.Heard.ShouldBeOfType<DialogueEvent.Utterance>();
+        utterance.Meaning.ShouldBe(new Meaning.Answer(true));
+        (utterance.At - Noon).TotalMilliseconds.ShouldBeInRange(960, 1_000);
+        utterance.Margin.ShouldBeNull();
+    }
+
+    [Fact]
+    public void Speech_that_began_before_the_listening_in_force_is_dropped_unheard() =>
+        Hear(Noon + TimeSpan.FromSeconds(1.2), null, (0, 1_000, false), (1_000, 600, true), (1_600, 1_500, false))
+            .ShouldBe([new SessionEvent.SpeechBegan(1), new SessionEvent.SpeechOver(1, null)]);
+
+    [Fact]
+    public void A_gap_between_frames_ends_the_speech_that_it_cut_off() =>
+        Hear(Noon, null, (0, 500, true), (2_000, 1_500, false))
+            .ShouldBe([new SessionEvent.SpeechBegan(1), new SessionEvent.SpeechOver(1, null)]);
+
+    private static List<SessionEvent> Hear(DateTimeOffset since, string? heard, params (int At, int Length, bool Speech)[] sound)
+    {
+        EventQueue queue = new();
+        using PlayedSound microphone = new(Noon, sound);
+        using LoudIsSpeech detector = new();
+        using ScriptedRecognizer engine = new(heard is null ? [] : [Heard.In(Grammars.For(YesNo)!, heard)]);
+        Ear ear = new(microphone, detector, engine, Grammars, new EchoGate(TimeSpan.Zero, TimeSpan.Zero), queue, new SessionSettings());
+        ear.Listen(new ListeningInForce(1, YesNo, since));
+        ear.Run(TestContext.Current.CancellationToken);
+        queue.Post(new SessionEvent.EarEnded(null));
+        List<SessionEvent> posted = [];
+        while (queue.Take(TestContext.Current.CancellationToken) is var next and not SessionEvent.EarEnded)
+        {
+            posted.Add(next);
+        }
+
+        return posted;
+    }
+
+    /// <summary>Sound of given pieces, in milliseconds; what no piece covers is a gap.</summary>
+    private sealed class PlayedSound(DateTimeOffset begins, (int At, int Length, bool Speech)[] pieces) : IMicrophone
+    {
+        private readonly Queue<(int At, bool Speech)> frames = new(
+            pieces.SelectMany(p => Enumerable.Range(0, p.Length / 20).Select(i => (p.At + (20 * i), p.Speech))));
+
+        public MicrophoneFrame? Read(CancellationToken stop) => frames.TryDequeue(out var frame)
+            ? new MicrophoneFrame(
+                begins + TimeSpan.FromMilliseconds(frame.At),
+                Enumerable.Range(0, 320).Select(i => frame.Speech ? i % 80 < 40 ? 0.4f : -0.4f : 0).ToArray())
+            : null;
+
+        public void Dispose()
+        {
+            // Holds no device.
+        }
+    }
+}

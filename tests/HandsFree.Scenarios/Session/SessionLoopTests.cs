@@ -1,0 +1,102 @@
+using HandsFree.App.Session;
+using HandsFree.Core.Dialogue;
+using HandsFree.Core.Journal;
+using HandsFree.Core.Quantities;
+using HandsFree.Store.Journaling;
+using Shouldly;
+using Xunit;
+
+namespace HandsFree.Scenarios.Session;
+
+/// <summary>The session loop with simulated time: from the microphone's frames to the journal.</summary>
+public sealed class SessionLoopTests
+{
+    private static readonly Listening Door = new(ListeningKind.Identity);
+    private static readonly Listening YesNo = new(ListeningKind.YesNo);
+    private static readonly Listening Bed = new(ListeningKind.Readings);
+    private static readonly Listening PulseRead = new(ListeningKind.Confirmation, VitalSign.Pulse);
+
+    [Fact]
+    public void A_reading_goes_from_frames_to_the_journal()
+    {
+        using SessionRig rig = new();
+        Identified(rig).Says(Bed, "pulse seventy two").Says(PulseRead, "yes").Says(Bed, "goodbye");
+        rig.Run().ShouldBe(SessionEnd.Goodbye);
+        ReadingRecorded reading = rig.Readings.ShouldHaveSingleItem();
+        reading.Confirmed.Reading.Value.ShouldBe(HeartRate.FromPerMinute(72));
+        reading.Confirmed.ReadBack.Understood.Heard.LevelDecibels.ShouldNotBeNull().ShouldBeInRange(-9, -7);
+        rig.Said.ShouldBe(["Room and bed?", "Ann Example? Look first.", "Day and month of birth?", "Ready.", "Pulse, seven two.", "Saved.", "Goodbye."]);
+        rig.Engine!.Asked.Select(g => g.Name).ShouldBe(["identity", "confirmation#yes_no", "identity", "readings", "confirmation#pulse", "readings"]);
+    }
+
+    [Fact]
+    public void Saved_is_said_after_the_flush_and_never_before()
+    {
+        using SessionRig rig = new();
+        Identified(rig).Says(Bed, "pulse seventy two").Says(PulseRead, "yes");
+        rig.Run();
+        int kept = rig.Notes.FindIndex(n => n is SessionNote.Kept k && k.Events.OfType<ReadingRecorded>().Any());
+        int said = rig.Notes.FindIndex(n => n is SessionNote.Said { Text: "Saved." });
+        kept.ShouldBeGreaterThan(0);
+        said.ShouldBeGreaterThan(kept);
+    }
+
+    [Fact]
+    public void The_program_does_not_hear_its_own_voice_however_loud_it_is()
+    {
+        using SessionRig rig = new() { Leak = 1 };
+        Identified(rig).Says(Bed, "pulse seventy two").Says(PulseRead, "yes").Says(Bed, "goodbye");
+        rig.Run().ShouldBe(SessionEnd.Goodbye);
+        rig.Engine!.Asked.Count.ShouldBe(6);
+        rig.Notes.OfType<SessionNote.Heard>().Count().ShouldBe(6);
+    }
+
+    [Fact]
+    public void What_is_not_confirmed_is_not_recorded()
+    {
+        using SessionRig rig = new();
+        Identified(rig).Says(Bed, "pulse seventy two").Says(PulseRead, "no");
+        rig.Run().ShouldBe(SessionEnd.MicrophoneEnded);
+        rig.Readings.ShouldBeEmpty();
+        rig.Said.Last().ShouldBe("Say the pulse.");
+    }
+
+    [Fact]
+    public void A_full_disk_reaches_the_ear_and_the_value_is_not_called_saved()
+    {
+        using SessionRig rig = new(new JournalOptions { PageLimit = 12 })
+        {
+            Encode = e => e is ReadingRecorded ? new byte[200_000] : JournalEventCodec.Encode(e),
+        };
+        Identified(rig).Says(Bed, "pulse seventy two").Says(PulseRead, "yes").Says(YesNo, "no");
+        rig.Run();
+        rig.Said.ShouldContain("Not saved. Try again?");
+        rig.Said.Last().ShouldBe("Not saved. Write it on paper.");
+        rig.Said.ShouldNotContain("Saved.");
+        rig.Readings.ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void After_eight_seconds_of_quiet_a_question_is_asked_again()
+    {
+        using SessionRig rig = new();
+        rig.Run(quietAtTheEnd: TimeSpan.FromSeconds(9));
+        SessionNote.Quiet played = rig.Notes.OfType<SessionNote.Quiet>().First();
+        SessionNote.Said again = rig.Notes.OfType<SessionNote.Said>().ElementAt(1);
+        (again.At - played.At).ShouldBe(TimeSpan.FromSeconds(8));
+        again.Text.ShouldStartWith("I heard nothing.");
+    }
+
+    [Fact]
+    public void Where_nothing_was_asked_the_next_reading_is_named_after_twenty_seconds()
+    {
+        using SessionRig rig = new();
+        Identified(rig).Run(quietAtTheEnd: TimeSpan.FromSeconds(21));
+        SessionNote.Said led = rig.Notes.OfType<SessionNote.Said>().Last();
+        led.Text.ShouldBe("Temperature?");
+        (led.At - rig.Notes.OfType<SessionNote.Quiet>().TakeWhile(q => q.At < led.At).Last().At).ShouldBe(TimeSpan.FromSeconds(20));
+    }
+
+    private static SessionRig Identified(SessionRig rig) =>
+        rig.Says(Door, "room twelve bed b").Says(YesNo, "yes").Says(Door, "march fourth");
+}

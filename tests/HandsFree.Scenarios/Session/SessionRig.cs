@@ -1,0 +1,103 @@
+using HandsFree.App.Demo.Room;
+using HandsFree.App.Hear;
+using HandsFree.App.Session;
+using HandsFree.Core.Dialogue;
+using HandsFree.Core.Journal;
+using HandsFree.Core.Residents;
+using HandsFree.Core.Rules;
+using HandsFree.Scenarios.CommandLine;
+using HandsFree.Speech.Scripted;
+using HandsFree.Store.Journaling;
+using HandsFree.TestKit;
+
+namespace HandsFree.Scenarios.Session;
+
+/// <summary>A session with simulated time: a room in which loud sound is speech, an engine that hears what it is told, a journal on
+/// the disk.</summary>
+internal sealed class SessionRig : IDisposable
+{
+    private readonly TemporaryHome home = new();
+    private readonly List<string> texts = [];
+    private readonly DemoSpeaker speaker;
+    private readonly IJournal bytes;
+
+    /// <summary>A rig.</summary>
+    /// <param name="journal">How the journal is opened.</param>
+    public SessionRig(JournalOptions? journal = null)
+    {
+        Clock = new DemoClock(CommandRun.Now, TimeZoneInfo.Utc);
+        speaker = new DemoSpeaker(Clock);
+        bytes = Journal.Open(home.Folder.JournalFile, journal).Journal!;
+        Grammars = new ListeningGrammars(new GrammarShelf(Path.Combine(Shared.Repository, "grammars")));
+    }
+
+    public DemoClock Clock { get; }
+
+    public ListeningGrammars Grammars { get; }
+
+    /// <summary>All that the session showed.</summary>
+    public List<SessionNote> Notes { get; } = [];
+
+    /// <summary>How much of the program's voice reaches the microphone, as an amplitude.</summary>
+    public float Leak { get; init; }
+
+    /// <summary>What the journal makes of a reading's bytes, for a disk that is full.</summary>
+    public Func<JournalEvent, byte[]> Encode { get; init; } = JournalEventCodec.Encode;
+
+    /// <summary>The engine, after a run.</summary>
+    public ScriptedRecognizer? Engine { get; private set; }
+
+    /// <summary>What the program said, in order.</summary>
+    public IEnumerable<string> Said => Notes.OfType<SessionNote.Said>().Select(n => n.Text);
+
+    /// <summary>The readings in the journal, from the disk.</summary>
+    public IReadOnlyList<ReadingRecorded> Readings => [.. bytes.ReadFrom(1)
+        .Where(e => e.Body.Length < 100_000).Select(e => JournalEventCodec.Decode(e.Body.Span)).OfType<ReadingRecorded>()];
+
+    /// <summary>Somebody says this next, in a state that listens for the grammar.</summary>
+    public SessionRig Says(Listening listening, string text)
+    {
+        texts.Add(text);
+        hearings.Add(Heard.In(Grammars.For(listening)!, text));
+        return this;
+    }
+
+    /// <summary>Runs the session until nobody says anything any more.</summary>
+    public SessionEnd Run(TimeSpan? quietAtTheEnd = null)
+    {
+        using ScriptedRecognizer engine = new(hearings);
+        Engine = engine;
+        using TalkingRoom room = new(Clock, speaker, texts.Count, quietAtTheEnd ?? TimeSpan.FromSeconds(3)) { Leak = Leak };
+        using LoudIsSpeech detector = new();
+        var resident = new Resident { Id = "r1", Name = "Ann Example", Room = 12, Bed = "b", Born = new DateOnly(1938, 3, 4) };
+        using SessionLoop loop = new(new SessionParts
+        {
+            Machine = new DialogueMachine(Rulebook.Load().Rulebook!, new Roster([resident]), new DialogueSettings { SamplePhrases = Grammars.Examples }),
+            Journal = new EventJournal<JournalEvent>(bytes, e => Encode(e), b => JournalEventCodec.Decode(b.Span)),
+            Microphone = room,
+            Loudspeaker = speaker,
+            Voice = new BuzzingVoice(),
+            Detector = detector,
+            Recognizer = engine,
+            Grammars = Grammars,
+            Time = Clock,
+            Watcher = new NoteTaker(Notes),
+        });
+        room.Session = loop.Queue;
+        return loop.Run("aide", "s1", CancellationToken.None);
+    }
+
+    private readonly List<HandsFree.Speech.Hearing> hearings = [];
+
+    public void Dispose()
+    {
+        bytes.Dispose();
+        speaker.Dispose();
+        home.Dispose();
+    }
+
+    private sealed class NoteTaker(List<SessionNote> notes) : ISessionWatcher
+    {
+        public void Saw(SessionNote note) => notes.Add(note);
+    }
+}
