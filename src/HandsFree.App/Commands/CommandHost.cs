@@ -2,7 +2,7 @@ using System.CommandLine;
 using System.Diagnostics;
 using HandsFree.App.Composition;
 using HandsFree.App.Homes;
-using HandsFree.App.Homes.JsonFile;
+using HandsFree.Core.Files;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace HandsFree.App.Commands;

@@ -1,4 +1,4 @@
-using HandsFree.App.Homes.JsonFile;
+using HandsFree.Core.Files;
 using HandsFree.Core.Residents;
 using HandsFree.Core.Rules;
 
@@ -21,7 +21,7 @@ internal sealed record Home(HomeFolder Folder, HomeSettings Settings, Roster Ros
         Roster roster = RosterReader.Read(folder.RosterFile, settings, errors);
         RuleFile? own = OwnRules(folder.RulesFile, errors);
         RulebookLoading rules = Rulebook.Load(own);
-        errors.AddRange(rules.Errors.Select(e => new FileError(e.File, e.Line, e.Reason)));
+        errors.AddRange(rules.Errors);
         return errors.Count > 0 || rules.Rulebook is null
             ? HomeOpening.Broken(errors)
             : HomeOpening.Of(new Home(folder, settings, roster, rules.Rulebook));

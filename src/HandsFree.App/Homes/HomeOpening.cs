@@ -1,5 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
-using HandsFree.App.Homes.JsonFile;
+using HandsFree.Core.Files;
 
 namespace HandsFree.App.Homes;
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using HandsFree.App.Homes.JsonFile;
+using HandsFree.Core.Files;
 using HandsFree.Core.Observations;
 using HandsFree.Core.Residents;
 
@@ -30,14 +31,14 @@ internal sealed class RosterReader
             ? new RosterReader(path, settings, errors).Read(file.ItemsOf("residents"))
             : new Roster([]);
 
-    private Roster Read(IReadOnlyList<LocatedValue> items)
+    private Roster Read(IReadOnlyList<LocatedNode> items)
     {
         Unique(items, "id", item => item.TextOf("id"));
         Unique(items, "bandNumber", item => item.TextOf("bandNumber"));
         Unique(items, "room and bed", item => $"room {item.NumberOf("room")}{(item.TextOf("bed") is { } bed ? " bed " + bed : "")}");
-        foreach (IGrouping<decimal?, LocatedValue> room in items.GroupBy(item => item.NumberOf("room")).Where(room => room.Count() > 1))
+        foreach (IGrouping<decimal?, LocatedNode> room in items.GroupBy(item => item.NumberOf("room")).Where(room => room.Count() > 1))
         {
-            foreach (LocatedValue item in room.Where(item => item["bed"] is null))
+            foreach (LocatedNode item in room.Where(item => item["bed"] is null))
             {
                 Fault(item.Line, $"room {room.Key} has {room.Count()} residents, so \"bed\" must be there: a, b, c or d");
             }
@@ -46,7 +47,7 @@ internal sealed class RosterReader
         return new Roster([.. items.Select(Resident)]);
     }
 
-    private Resident Resident(LocatedValue item) => new()
+    private Resident Resident(LocatedNode item) => new()
     {
         Id = item.TextOf("id")!,
         Name = item.TextOf("name")!,
@@ -60,7 +61,7 @@ internal sealed class RosterReader
         UsualOxygen = item["usualOxygen"] is { } oxygen ? new OxygenSupply(oxygen.NumberOf("litresPerMinute")) : null,
     };
 
-    private OrderedLimit Limit(LocatedValue item)
+    private OrderedLimit Limit(LocatedNode item)
     {
         decimal? least = values.Exact(item, "least");
         decimal? greatest = values.Exact(item, "greatest");
@@ -80,7 +81,7 @@ internal sealed class RosterReader
         };
     }
 
-    private UsualValue Usual(LocatedValue item)
+    private UsualValue Usual(LocatedNode item)
     {
         LimitedValue value = HomeWords.Values[item.TextOf("value")!];
         if (item["site"] is { } site && value != LimitedValue.TemperatureFahrenheit)
@@ -94,7 +95,7 @@ internal sealed class RosterReader
         };
     }
 
-    private static Dictionary<Arm, string> Arms(LocatedValue? item)
+    private static Dictionary<Arm, string> Arms(LocatedNode? item)
     {
         Dictionary<Arm, string> arms = [];
         foreach ((string name, Arm arm) in ((string, Arm)[])[("left", Arm.Left), ("right", Arm.Right)])
@@ -108,7 +109,7 @@ internal sealed class RosterReader
         return arms;
     }
 
-    private DateOnly Day(LocatedValue value, string name)
+    private DateOnly Day(LocatedNode value, string name)
     {
         if (!DateOnly.TryParseExact(value.Text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly day))
         {
@@ -118,7 +119,7 @@ internal sealed class RosterReader
         return day;
     }
 
-    private DateTimeOffset Moment(LocatedValue value)
+    private DateTimeOffset Moment(LocatedNode value)
     {
         if (!DateTime.TryParseExact(value.Text, "yyyy-MM-dd'T'HH:mm", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateTime local))
         {
@@ -128,10 +129,10 @@ internal sealed class RosterReader
         return new DateTimeOffset(local, settings.TimeZone.GetUtcOffset(local));
     }
 
-    private void Unique(IReadOnlyList<LocatedValue> items, string what, Func<LocatedValue, string?> key)
+    private void Unique(IReadOnlyList<LocatedNode> items, string what, Func<LocatedNode, string?> key)
     {
         Dictionary<string, int> lines = new(StringComparer.Ordinal);
-        foreach (LocatedValue item in items)
+        foreach (LocatedNode item in items)
         {
             if (key(item) is { } text && !lines.TryAdd(text, item.Line))
             {

@@ -1,5 +1,6 @@
 using System.Globalization;
 using HandsFree.App.Homes.JsonFile;
+using HandsFree.Core.Files;
 using HandsFree.Core.Quantities;
 
 namespace HandsFree.App.Homes;
@@ -21,8 +22,8 @@ internal static class SettingsReader
 
         TimeSpan Minutes(decimal? minutes, TimeSpan otherwise) => minutes is { } m ? TimeSpan.FromMinutes((double)m) : otherwise;
         TimeSpan Seconds(decimal? seconds, TimeSpan otherwise) => seconds is { } s ? TimeSpan.FromSeconds((double)s) : otherwise;
-        LocatedValue? units = file["units"];
-        LocatedValue? overdue = file["overdueMinutes"];
+        LocatedNode? units = file["units"];
+        LocatedNode? overdue = file["overdueMinutes"];
         return settings with
         {
             Name = file.TextOf("name"),
@@ -45,7 +46,7 @@ internal static class SettingsReader
         };
     }
 
-    private static TimeZoneInfo? Zone(LocatedValue? name, string path, ICollection<FileError> errors)
+    private static TimeZoneInfo? Zone(LocatedNode? name, string path, ICollection<FileError> errors)
     {
         if (name is null || TimeZoneInfo.TryFindSystemTimeZoneById(name.Text, out TimeZoneInfo? zone))
         {
@@ -56,10 +57,10 @@ internal static class SettingsReader
         return null;
     }
 
-    private static List<Shift> Shifts(LocatedValue list, string path, ICollection<FileError> errors)
+    private static List<Shift> Shifts(LocatedNode list, string path, ICollection<FileError> errors)
     {
         List<Shift> shifts = [];
-        foreach (LocatedValue item in list.Items)
+        foreach (LocatedNode item in list.Items)
         {
             Shift shift = new(item.TextOf("name")!, TimeOnly.ParseExact(item.TextOf("begins")!, "HH:mm", CultureInfo.InvariantCulture));
             if (shifts.Exists(other => other.Begins == shift.Begins))
@@ -73,10 +74,10 @@ internal static class SettingsReader
         return [.. shifts.OrderBy(shift => shift.Begins)];
     }
 
-    private static List<VitalSign> Due(LocatedValue list, string path, ICollection<FileError> errors)
+    private static List<VitalSign> Due(LocatedNode list, string path, ICollection<FileError> errors)
     {
         List<VitalSign> due = [];
-        foreach (LocatedValue item in list.Items)
+        foreach (LocatedNode item in list.Items)
         {
             VitalSign sign = HomeWords.Signs[item.Text];
             if (due.Contains(sign))

@@ -1,4 +1,4 @@
-using HandsFree.App.Homes.JsonFile;
+using HandsFree.Core.Files;
 using HandsFree.Core.Quantities;
 
 namespace HandsFree.App.Homes;
@@ -12,7 +12,7 @@ internal sealed class ValueReader(string path, HomeSettings settings, ICollectio
     /// temperature that the home's unit can't have is an error: it was written in the other one.</summary>
     /// <param name="item">With the field "value", which says what it is a number of.</param>
     /// <param name="name">The field.</param>
-    public decimal? Exact(LocatedValue item, string name)
+    public decimal? Exact(LocatedNode item, string name)
     {
         if (item[name] is not { } field)
         {
@@ -37,7 +37,7 @@ internal sealed class ValueReader(string path, HomeSettings settings, ICollectio
         };
     }
 
-    private decimal? Fahrenheit(LocatedValue field, string name)
+    private decimal? Fahrenheit(LocatedNode field, string name)
     {
         BodyTemperature? temperature = BodyTemperature.Inferred(field.Number);
         if (temperature?.Unit == settings.TemperatureUnit)

@@ -43,6 +43,7 @@ public sealed class NeuralRecognizer : IRecognizer
     /// <inheritdoc/>
     public void Prepare(Grammar grammar)
     {
+        ObjectDisposedException.ThrowIf(disposed, this);
         WrittenAutomaton automaton = Automaton(grammar);
         automaton.Tokens(automaton.Start);
     }

@@ -9,8 +9,8 @@ namespace HandsFree.Speech.Sphinx;
 internal sealed record SphinxEvidence(string Words, IReadOnlyList<SphinxHypothesis> List, double Lead)
 {
     /// <summary>The best way with weight 1 and the others by how far they fall behind it in the list. The list leaves the cost of
-    /// a word out, so it is charged here; what would still come out better than the best way is set equal to it, because the
-    /// search that found the best way is the exact one.</summary>
+    /// a word out, so it is charged here; what would still come out nearly as good as the best way or better counts half as much,
+    /// because the search that found the best way is the exact one.</summary>
     /// <param name="scale">Natural log weight for one unit of score.</param>
     /// <param name="wordCost">Units of score that one word costs.</param>
     internal IReadOnlyList<WeightedWords> Weighted(double scale, double wordCost)
@@ -21,7 +21,7 @@ internal sealed record SphinxEvidence(string Words, IReadOnlyList<SphinxHypothes
         }
 
         double best = List.Where(h => h.Words == Words).Select(h => Charged(h)).DefaultIfEmpty(List.Max(h => Charged(h))).Max();
-        return [new(Words, 0), .. List.Where(h => h.Words != Words).Select(h => new WeightedWords(h.Words, Math.Min(0, scale * (Charged(h) - best))))];
+        return [new(Words, 0), .. List.Where(h => h.Words != Words).Select(h => new WeightedWords(h.Words, Math.Min(-Math.Log(2), scale * (Charged(h) - best))))];
 
         double Charged(SphinxHypothesis h) => h.Score - (wordCost * (1 + h.Words.Count(c => c == ' ')));
     }

@@ -1,3 +1,4 @@
+using HandsFree.Core.Files;
 using HandsFree.Core.Rules;
 using HandsFree.TestKit;
 using Shouldly;
@@ -36,7 +37,7 @@ public class RuleFileErrorTests
 
     [Fact]
     public void An_error_reads_as_file_line_and_reason() =>
-        new RuleFileError("home.json", 7, "\"source\" is missing").ToString().ShouldBe("home.json(7): \"source\" is missing");
+        new FileError("home.json", 7, "\"source\" is missing").ToString().ShouldBe("home.json(7): \"source\" is missing");
 
     private static RulebookLoading Load(RuleFile file) => file.Name.StartsWith("home-", StringComparison.Ordinal)
         ? Rulebook.Load(file)

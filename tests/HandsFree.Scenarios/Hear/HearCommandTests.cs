@@ -74,6 +74,23 @@ public sealed class HearCommandTests
     }
 
     [Fact]
+    public void An_enormous_file_is_refused_by_its_size()
+    {
+        SphinxHere.Needed();
+        using TemporaryHome home = new();
+        using (FileStream file = File.Create(home.At("enormous.wav")))
+        {
+            file.SetLength(300_000_000); // sparse
+        }
+
+        CommandRun run = Sphinx(home, "--json", home.At("enormous.wav"));
+
+        run.Code.ShouldBe(2);
+        run.Out.ShouldBeEmpty();
+        run.Error.ShouldContain("enormous.wav: too large: at most 200 MB are read");
+    }
+
+    [Fact]
     public void A_folder_stands_for_its_recordings_by_name()
     {
         SphinxHere.Needed();

@@ -1,5 +1,5 @@
 using HandsFree.App.Homes;
-using HandsFree.App.Homes.JsonFile;
+using HandsFree.Core.Files;
 using HandsFree.Core.Quantities;
 using HandsFree.Scenarios.CommandLine;
 using Shouldly;
@@ -43,7 +43,7 @@ public sealed class SettingsTests
               "longestPauseMinutes": 4,
               "answerAwaitedSeconds": 6,
               "leadAfterSeconds": 30,
-              "due": [ "weight", "pain" ],
+              "due": [ "weight", "pain" ]
             }
             """);
 

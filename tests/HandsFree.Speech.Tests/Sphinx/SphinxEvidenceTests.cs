@@ -21,9 +21,9 @@ public sealed class SphinxEvidenceTests
             .ShouldBe(-0.9, 1e-9);
 
     [Fact]
-    public void No_way_of_the_list_comes_out_better_than_the_best_way() =>
+    public void A_way_that_the_list_puts_before_the_best_way_counts_half_as_much() =>
         new SphinxEvidence("pulse eighty", [new("pulse eighteen", -2000), new("pulse eighty", -3000)], 3).Weighted(0.01, 90)
-            .ShouldBe([new("pulse eighty", 0), new("pulse eighteen", 0)]);
+            .ShouldBe([new("pulse eighty", 0), new("pulse eighteen", -Math.Log(2))]);
 
     [Fact]
     public void A_best_way_that_the_list_lacks_is_taken_to_be_as_good_as_the_first_of_the_list() =>

@@ -1,3 +1,5 @@
+using HandsFree.Core.Files;
+
 namespace HandsFree.App.Homes.JsonFile;
 
 /// <summary>Reads a file of the home and checks it against its schema.</summary>
@@ -9,7 +11,7 @@ internal static class CheckedFile
     /// <param name="path">The file.</param>
     /// <param name="schema">"home" or "roster".</param>
     /// <param name="errors">Gets all that is wrong.</param>
-    public static LocatedValue? Read(string path, string schema, ICollection<FileError> errors)
+    public static LocatedNode? Read(string path, string schema, ICollection<FileError> errors)
     {
         if (!Path.Exists(path))
         {
@@ -33,10 +35,10 @@ internal static class CheckedFile
         }
     }
 
-    private static LocatedValue? Checked(string path, byte[] bytes, string schema, ICollection<FileError> errors)
+    private static LocatedNode? Checked(string path, byte[] bytes, string schema, ICollection<FileError> errors)
     {
         int before = errors.Count;
-        LocatedValue? top = LocatedJson.Read(path, bytes, errors);
+        LocatedNode? top = LocatedJson.Read(path, bytes, errors);
         if (top is not null)
         {
             new SchemaCheck(JsonSchema.Of(schema), path, errors).Check(top);

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.RegularExpressions;
+using HandsFree.Core.Files;
 
 namespace HandsFree.App.Homes.JsonFile;
 
@@ -7,9 +8,9 @@ namespace HandsFree.App.Homes.JsonFile;
 internal sealed class SchemaCheck(JsonSchema schema, string file, ICollection<FileError> errors)
 {
     /// <summary>Adds all that is wrong with the file's top value.</summary>
-    public void Check(LocatedValue top) => Check(top, schema.Root, "");
+    public void Check(LocatedNode top) => Check(top, schema.Root, "");
 
-    private void Check(LocatedValue value, JsonElement asked, string path)
+    private void Check(LocatedNode value, JsonElement asked, string path)
     {
         JsonElement rule = schema.Resolve(asked);
         string wanted = rule.GetProperty("type").GetString()!;
@@ -44,7 +45,7 @@ internal sealed class SchemaCheck(JsonSchema schema, string file, ICollection<Fi
         }
     }
 
-    private void CheckObject(LocatedValue value, JsonElement rule, string path)
+    private void CheckObject(LocatedNode value, JsonElement rule, string path)
     {
         HashSet<string> seen = new(StringComparer.Ordinal);
         foreach (LocatedField field in value.Fields)
@@ -75,7 +76,7 @@ internal sealed class SchemaCheck(JsonSchema schema, string file, ICollection<Fi
         }
     }
 
-    private void CheckList(LocatedValue value, JsonElement rule, string path)
+    private void CheckList(LocatedNode value, JsonElement rule, string path)
     {
         if (rule.TryGetProperty("minItems", out JsonElement least) && value.Items.Count < least.GetInt32())
         {
@@ -88,7 +89,7 @@ internal sealed class SchemaCheck(JsonSchema schema, string file, ICollection<Fi
         }
     }
 
-    private void CheckText(LocatedValue value, JsonElement rule, string path)
+    private void CheckText(LocatedNode value, JsonElement rule, string path)
     {
         if (rule.TryGetProperty("minLength", out JsonElement least) && value.Text.Trim().Length < least.GetInt32())
         {
@@ -100,7 +101,7 @@ internal sealed class SchemaCheck(JsonSchema schema, string file, ICollection<Fi
         }
     }
 
-    private void CheckNumber(LocatedValue value, JsonElement rule, string path, string wanted)
+    private void CheckNumber(LocatedNode value, JsonElement rule, string path, string wanted)
     {
         decimal? least = rule.TryGetProperty("minimum", out JsonElement minimum) ? minimum.GetDecimal() : null;
         decimal? greatest = rule.TryGetProperty("maximum", out JsonElement maximum) ? maximum.GetDecimal() : null;
@@ -120,7 +121,7 @@ internal sealed class SchemaCheck(JsonSchema schema, string file, ICollection<Fi
     private static string Described(JsonElement rule) =>
         rule.TryGetProperty("description", out JsonElement description) ? $"; wanted: {description.GetString()}" : "";
 
-    private static bool IsWord(LocatedValue value, JsonElement word) =>
+    private static bool IsWord(LocatedNode value, JsonElement word) =>
         word.ValueKind == JsonValueKind.Number ? word.GetDecimal() == value.Number : word.GetString() == value.Text;
 
     private static bool Fits(JsonValueKind kind, string wanted) => wanted switch

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using HandsFree.Core.Files;
 
 namespace HandsFree.Core.Rules.Files;
 
@@ -7,11 +8,11 @@ internal sealed class ObjectReader
 {
     private readonly LocatedNode node;
     private readonly string file;
-    private readonly ICollection<RuleFileError> errors;
+    private readonly ICollection<FileError> errors;
     private readonly HashSet<string> taken = new(StringComparer.Ordinal);
     private readonly bool isObject;
 
-    public ObjectReader(LocatedNode node, string file, ICollection<RuleFileError> errors)
+    public ObjectReader(LocatedNode node, string file, ICollection<FileError> errors)
     {
         (this.node, this.file, this.errors) = (node, file, errors);
         isObject = node.Kind == JsonValueKind.Object;

@@ -1,3 +1,5 @@
+using System.Text;
+using HandsFree.Core.Files;
 using HandsFree.Core.Rules.Evaluation;
 
 namespace HandsFree.Core.Rules.Files;
@@ -7,10 +9,10 @@ internal static class RulebookLoader
 {
     public static RulebookLoading Load(IReadOnlyList<RuleFile> defaults, RuleFile? home)
     {
-        var errors = new List<RuleFileError>();
+        var errors = new List<FileError>();
         List<ObjectReader> files =
         [
-            .. defaults.Select(f => (f.Name, Node: LocatedJson.Read(f, errors)))
+            .. defaults.Select(f => (f.Name, Node: LocatedJson.Read(f.Name, Encoding.UTF8.GetBytes(f.Text), errors)))
                 .Where(f => f.Node is not null)
                 .Select(f => new ObjectReader(f.Node!, f.Name, errors)),
         ];
@@ -27,7 +29,7 @@ internal static class RulebookLoader
             Group(file, parser, rules);
         }
 
-        if (home is not null && LocatedJson.Read(home, errors) is { } node)
+        if (home is not null && LocatedJson.Read(home.Name, Encoding.UTF8.GetBytes(home.Text), errors) is { } node)
         {
             rules = HomeFile.Apply(new(node, home.Name, errors), parser, rules);
         }

@@ -1,15 +1,19 @@
-using System.Text;
 using System.Text.Json;
 
-namespace HandsFree.Core.Rules.Files;
+namespace HandsFree.Core.Files;
 
-/// <summary>Reads JSON into values that know their lines, so that an error can name one.</summary>
-internal static class LocatedJson
+/// <summary>Reads JSON into values that know their lines, so that an error can name one. Comments are allowed.</summary>
+public static class LocatedJson
 {
-    /// <summary>The top value, or null with the error where the text is no JSON.</summary>
-    public static LocatedNode? Read(RuleFile file, ICollection<RuleFileError> errors)
+    private static ReadOnlySpan<byte> ByteOrderMark => [0xEF, 0xBB, 0xBF];
+
+    /// <summary>The top value, or null with the error where the content is no JSON.</summary>
+    /// <param name="file">The name that the error carries.</param>
+    /// <param name="content">UTF-8, with or without a byte order mark.</param>
+    /// <param name="errors">Gets the error.</param>
+    public static LocatedNode? Read(string file, byte[] content, ICollection<FileError> errors)
     {
-        byte[] bytes = Encoding.UTF8.GetBytes(file.Text.TrimStart('\uFEFF'));
+        byte[] bytes = content.AsSpan().StartsWith(ByteOrderMark) ? content[ByteOrderMark.Length..] : content;
         var reader = new Utf8JsonReader(bytes, new JsonReaderOptions { CommentHandling = JsonCommentHandling.Skip });
         try
         {
@@ -26,16 +30,15 @@ internal static class LocatedJson
         {
             int line = (int)(e.LineNumber ?? 0) + 1;
             string what = e.Message.Split(" LineNumber:")[0];
-            errors.Add(new(file.Name, line, $"not JSON: {what} Mend the text at this line."));
+            errors.Add(new(file, line, $"not JSON: {what} Mend the text at this line."));
         }
         catch (FormatException)
         {
-            errors.Add(new(file.Name, LineAt(bytes, reader.TokenStartIndex), "a number that is too large or too fine"));
+            errors.Add(new(file, LineAt(bytes, reader.TokenStartIndex), "a number that is too large or too fine"));
         }
-
         catch (InvalidOperationException)
         {
-            errors.Add(new(file.Name, LineAt(bytes, reader.TokenStartIndex), "a text with half a character (\\u without its partner); write the character itself"));
+            errors.Add(new(file, LineAt(bytes, reader.TokenStartIndex), "a text with half a character (\\u without its partner); write the character itself"));
         }
 
         return null;

@@ -1,4 +1,0 @@
-namespace HandsFree.Core.Rules.Files;
-
-/// <summary>A named value of a JSON object, with the line of its name.</summary>
-internal sealed record LocatedField(string Name, int Line, LocatedNode Value);
