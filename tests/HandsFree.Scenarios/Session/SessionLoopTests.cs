@@ -48,7 +48,12 @@ public sealed class SessionLoopTests
         Identified(rig).Says(Bed, "pulse seventy two").Says(PulseRead, "yes").Says(Bed, "goodbye");
         rig.Run().ShouldBe(SessionEnd.Goodbye);
         rig.Engine!.Asked.Count.ShouldBe(6);
-        rig.Notes.OfType<SessionNote.Heard>().Count().ShouldBe(6);
+
+        // The aide's level is -8 dB, the program's voice has -6 dB.
+        foreach (SessionNote.Heard heard in rig.Notes.OfType<SessionNote.Heard>())
+        {
+            heard.Event.ShouldBeOfType<DialogueEvent.Utterance>().LevelDecibels.ShouldNotBeNull().ShouldBeInRange(-9, -7);
+        }
     }
 
     [Fact]
