@@ -1,16 +1,17 @@
-namespace HandsFree.App.Demo.Making;
+namespace HandsFree.Audio.Noise;
 
 /// <summary>Six voices that talk at the same time, chosen by a seed.</summary>
-internal static class Babble
+public static class Babble
 {
     private const int Talkers = 6;
 
-    /// <summary>Makes it.</summary>
+    /// <summary>Makes it; each voice as loud as its recording, a sixth of it.</summary>
     /// <param name="length">Samples.</param>
     /// <param name="seed">Chooses who talks and where each begins.</param>
     /// <param name="voices">Recordings to choose from, none empty; at least one.</param>
     public static float[] Make(int length, int seed, IReadOnlyList<float[]> voices)
     {
+        ArgumentNullException.ThrowIfNull(voices);
         Random random = new(seed);
         float[] sum = new float[length];
         for (int talker = 0; talker < Talkers; talker++)
