@@ -21,13 +21,14 @@ internal sealed record FigureKind(string Name, string Unit, IReadOnlyList<VitalS
     public bool HasNumber => Unit.Length > 0;
 
     public string Said(decimal number, bool celsius) =>
-        FormattableString.Invariant($"{decimal.Round(number, 2):0.##} {(IsTemperature ? celsius ? "°C" : "°F" : Spelled)}");
+        FormattableString.Invariant($"{decimal.Round(number, 2):0.##} {(IsTemperature ? celsius ? "°C" : "°F" : Spelled)}").TrimEnd();
 
     private string Spelled => Unit switch
     {
         "mm[Hg]" => "mmHg",
         "[lb_av]" => "lb",
         "{score}" => "of 10",
+        "1" => "",
         "{beats}" or "{breaths}" => Unit.Trim('{', '}'),
         _ => Unit,
     };
