@@ -22,7 +22,7 @@ public sealed partial class SourceFileTests
         "npmjs" + ".",
         "pypi" + ".org",
         "python" + "hosted",
-        "deb.debian" + ".org",
+        "deb" + ".debian.org",
     ];
 
     private static IEnumerable<string> Code => RepositoryFiles.Text.Where(path => path.EndsWith(".cs", StringComparison.Ordinal));
