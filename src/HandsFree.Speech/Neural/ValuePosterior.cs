@@ -4,7 +4,7 @@ namespace HandsFree.Speech.Neural;
 internal static class ValuePosterior
 {
     /// <summary>How far below the free transcript a true reading may lie before "none of these" is as likely (natural log).</summary>
-    private const double Allowance = 7;
+    private const double Allowance = 5.5;
 
     /// <summary>A value below this probability is not heard.</summary>
     private const double LeastProbability = 0.7;
