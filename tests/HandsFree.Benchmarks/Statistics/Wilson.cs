@@ -17,6 +17,6 @@ internal static class Wilson
         double denominator = 1 + (Z * Z / all);
         double centre = share + (Z * Z / (2 * all));
         double spread = Z * Math.Sqrt((share * (1 - share) / all) + (Z * Z / (4.0 * all * all)));
-        return ((centre - spread) / denominator, (centre + spread) / denominator);
+        return (Math.Max(0, (centre - spread) / denominator), Math.Min(1, (centre + spread) / denominator));
     }
 }
