@@ -9,6 +9,17 @@ public abstract class Expansion
     private protected Expansion()
     {
     }
+
+    /// <summary>This node and all below it, in the order of the text; a reference's rule is not entered.</summary>
+    internal IEnumerable<Expansion> Nodes() => Below().SelectMany(p => p.Nodes()).Prepend(this);
+
+    private ImmutableArray<Expansion> Below() => this switch
+    {
+        SequenceExpansion s => s.Parts,
+        AlternativesExpansion a => a.Choices,
+        RepeatExpansion r => [r.Body],
+        _ => [],
+    };
 }
 
 /// <summary>One word, lower case.</summary>

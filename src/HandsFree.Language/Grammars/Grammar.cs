@@ -15,7 +15,7 @@ public sealed class Grammar
         Rules = rules;
         Facts = facts;
         HasTags = facts.HasTag(root.Body);
-        Words = rules.SelectMany(r => WordsOf(r.Body)).ToImmutableSortedSet(StringComparer.Ordinal);
+        Words = rules.SelectMany(r => r.Body.Nodes().OfType<WordExpansion>()).Select(w => w.Word).ToImmutableSortedSet(StringComparer.Ordinal);
         automaton = new(() => new WordAutomaton(this));
     }
 
@@ -74,13 +74,4 @@ public sealed class Grammar
             throw new GrammarException($"{path}: can't be read ({e.Message}); name a JSGF file");
         }
     }
-
-    private static IEnumerable<string> WordsOf(Expansion e) => e switch
-    {
-        WordExpansion w => [w.Word],
-        SequenceExpansion s => s.Parts.SelectMany(WordsOf),
-        AlternativesExpansion a => a.Choices.SelectMany(WordsOf),
-        RepeatExpansion r => WordsOf(r.Body),
-        _ => [],
-    };
 }

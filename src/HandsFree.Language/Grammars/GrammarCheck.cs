@@ -10,9 +10,11 @@ internal sealed class GrammarCheck(GrammarFacts facts)
     public void Rule(Rule rule)
     {
         RefuseLeftRecursion(rule);
-        var references = new HashSet<string>();
-        Collect(rule.Body, references);
-        Visit(rule.Body, rule, references);
+        HashSet<string> references = [.. rule.Body.Nodes().OfType<RuleExpansion>().Select(r => r.Target.Name)];
+        foreach (Expansion node in rule.Body.Nodes())
+        {
+            Refuse(node, rule, references);
+        }
     }
 
     public void Root(Rule root)
@@ -53,64 +55,14 @@ internal sealed class GrammarCheck(GrammarFacts facts)
         _ => [],
     };
 
-    private void Visit(Expansion e, Rule within, HashSet<string> references)
+    private void Refuse(Expansion node, Rule within, HashSet<string> references)
     {
-        switch (e)
+        switch (node)
         {
-            case SequenceExpansion s:
-                foreach (Expansion part in s.Parts)
-                {
-                    Visit(part, within, references);
-                }
-
-                break;
-            case AlternativesExpansion a:
-                foreach (Expansion choice in a.Choices)
-                {
-                    Visit(choice, within, references);
-                }
-
-                break;
             case RepeatExpansion { More: true } r when facts.CanBeEmpty(r.Body) && facts.HasTag(r.Body):
                 throw new GrammarException(within.At, $"<{within.Name}> repeats a tag without a word, which never ends; let each repetition say at least one word");
-            case RepeatExpansion r:
-                Visit(r.Body, within, references);
-                break;
-            case TagExpansion t:
-                string? missing = t.Program.References.FirstOrDefault(name => name.Length > 0 && !references.Contains(name));
-                if (missing is not null)
-                {
-                    throw new GrammarException(t.At, $"${missing} has no value: <{within.Name}> does not refer to a rule <{missing}>");
-                }
-
-                break;
-        }
-    }
-
-    private static void Collect(Expansion e, HashSet<string> references)
-    {
-        switch (e)
-        {
-            case RuleExpansion r:
-                references.Add(r.Target.Name);
-                break;
-            case SequenceExpansion s:
-                foreach (Expansion part in s.Parts)
-                {
-                    Collect(part, references);
-                }
-
-                break;
-            case AlternativesExpansion a:
-                foreach (Expansion choice in a.Choices)
-                {
-                    Collect(choice, references);
-                }
-
-                break;
-            case RepeatExpansion r:
-                Collect(r.Body, references);
-                break;
+            case TagExpansion t when t.Program.References.FirstOrDefault(name => name.Length > 0 && !references.Contains(name)) is { } missing:
+                throw new GrammarException(t.At, $"${missing} has no value: <{within.Name}> does not refer to a rule <{missing}>");
         }
     }
 }

@@ -19,12 +19,12 @@ internal sealed class Linker
         List<Rule> rules = [.. linker.files.Values.SelectMany(f => f.Rules.Values)];
         foreach (Rule rule in rules)
         {
-            linker.Resolve(rule.Body, rule);
+            linker.Resolve(rule);
         }
 
         if (!rules.Contains(root))
         {
-            linker.Resolve(root.Body, root);
+            linker.Resolve(root);
             rules.Add(root);
         }
 
@@ -97,34 +97,20 @@ internal sealed class Linker
     private static AlternativesExpansion AnyOf(Rule[] rules) =>
         new([.. rules.Select(r => new RuleExpansion(r.Name, r.At))], [.. rules.Select(_ => 1.0)]);
 
-    private void Resolve(Expansion e, Rule within)
+    private void Resolve(Rule within)
     {
-        switch (e)
+        foreach (Expansion node in within.Body.Nodes())
         {
-            case SequenceExpansion s:
-                foreach (Expansion part in s.Parts)
-                {
-                    Resolve(part, within);
-                }
-
-                break;
-            case AlternativesExpansion a:
-                foreach (Expansion choice in a.Choices)
-                {
-                    Resolve(choice, within);
-                }
-
-                break;
-            case RepeatExpansion r:
-                Resolve(r.Body, within);
-                break;
-            case TagExpansion t:
-                within.Used.UnionWith(t.Program.References);
-                within.Computed.UnionWith(t.Program.Computed);
-                break;
-            case RuleExpansion reference:
-                reference.Target = Find(reference, files[within.Grammar]);
-                break;
+            switch (node)
+            {
+                case TagExpansion t:
+                    within.Used.UnionWith(t.Program.References);
+                    within.Computed.UnionWith(t.Program.Computed);
+                    break;
+                case RuleExpansion reference:
+                    reference.Target = Find(reference, files[within.Grammar]);
+                    break;
+            }
         }
     }
 

@@ -61,14 +61,7 @@ internal sealed class Outlook
         return may;
     }
 
-    private static IEnumerable<Rule> References(Expansion e) => e switch
-    {
-        RuleExpansion r => [r.Target],
-        SequenceExpansion s => s.Parts.SelectMany(References),
-        AlternativesExpansion a => a.Choices.SelectMany(References),
-        RepeatExpansion r => References(r.Body),
-        _ => [],
-    };
+    private static IEnumerable<Rule> References(Expansion e) => e.Nodes().OfType<RuleExpansion>().Select(r => r.Target);
 
     private FieldSets OfRule(Rule rule)
     {
@@ -92,12 +85,5 @@ internal sealed class Outlook
         return now;
     }
 
-    private static bool SetsValue(Expansion e) => e switch
-    {
-        TagExpansion t => t.Program.SetsValue,
-        SequenceExpansion s => s.Parts.Any(SetsValue),
-        AlternativesExpansion a => a.Choices.Any(SetsValue),
-        RepeatExpansion r => SetsValue(r.Body),
-        _ => false,
-    };
+    private static bool SetsValue(Expansion e) => e.Nodes().OfType<TagExpansion>().Any(t => t.Program.SetsValue);
 }
