@@ -1,4 +1,5 @@
 using System.CommandLine;
+using HandsFree.Benchmarks.Microphone;
 using HandsFree.Benchmarks.Recordings;
 
 namespace HandsFree.Benchmarks.Hearing;
@@ -18,13 +19,14 @@ internal sealed class HearingOptions
     private readonly Option<int> threads = Positive("--threads", "Processor threads of one hearing");
     private readonly Option<string?> noise = new("--noise") { Description = "pink, babble (of the folder's other speakers) or a WAV file" };
     private readonly Option<double> snr = new("--snr") { Description = "Speech above the noise, dB; of the speech without its pauses", DefaultValueFactory = _ => 15 };
+    private readonly Option<string?> microphone = new("--microphone") { Description = MicrophoneFaults.Help };
     private readonly Option<int> seed = new("--seed") { Description = "Of the noise and the room", DefaultValueFactory = _ => 1 };
 
     /// <summary>Adds them to a command.</summary>
     public void AddTo(Command command)
     {
         command.Add(folders);
-        foreach (Option option in (Option[])[state, grammar, every, threads, noise, snr, seed])
+        foreach (Option option in (Option[])[state, grammar, every, threads, noise, snr, microphone, seed])
         {
             command.Add(option);
         }
@@ -40,6 +42,7 @@ internal sealed class HearingOptions
         Threads = parsed.GetValue(threads),
         Noise = parsed.GetValue(noise),
         SnrDb = parsed.GetValue(snr),
+        Microphone = parsed.GetValue(microphone) is { } faults ? MicrophoneFaults.Parse(faults) : null,
         Seed = parsed.GetValue(seed),
     };
 

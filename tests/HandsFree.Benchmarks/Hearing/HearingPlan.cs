@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using HandsFree.App.Hear;
 using HandsFree.App.Hearing;
+using HandsFree.Benchmarks.Microphone;
 using HandsFree.Benchmarks.Noise;
 using HandsFree.Benchmarks.Recordings;
 using HandsFree.Benchmarks.Results;
@@ -34,6 +35,9 @@ internal sealed record HearingPlan
     /// <summary>Speech above noise, dB.</summary>
     public required double SnrDb { get; init; }
 
+    /// <summary>What room and microphone do, or null.</summary>
+    public required MicrophoneFaults? Microphone { get; init; }
+
     /// <summary>Of noise and room.</summary>
     public required int Seed { get; init; }
 
@@ -43,7 +47,7 @@ internal sealed record HearingPlan
     {
         IReadOnlyList<Transcript>[] folders = [.. Folders.Select(TranscriptTable.Read)];
         HearingRun run = new(recognizer, services.GetRequiredService<FileHearing>(), GrammarOf(services.GetRequiredService<GrammarShelf>()),
-            Noise is null ? null : new NoiseMaker(Noise, SnrDb, Seed));
+            new SoundMaker(Microphone, Noise is null ? null : new NoiseMaker(Noise, SnrDb, Seed), Seed));
         DateTimeOffset date = services.GetRequiredService<TimeProvider>().GetUtcNow();
         List<HeardRow> rows = [];
         foreach (HeardRow row in folders.SelectMany(folder => run.Hear(folder, Every)))
@@ -67,7 +71,7 @@ internal sealed record HearingPlan
             Noise = Path.GetFileName(Noise),
             SnrDb = Noise is null ? null : SnrDb,
             Seed = Seed,
-            Microphone = null,
+            Microphone = Microphone?.Text,
             Host = HostFacts.Here,
             LoadSeconds = loading.TotalSeconds,
             PeakMemoryMebibytes = PeakMemory(),

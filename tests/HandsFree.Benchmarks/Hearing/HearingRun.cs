@@ -3,7 +3,6 @@ using HandsFree.App.Hearing;
 using HandsFree.Audio;
 using HandsFree.Audio.Endpointing;
 using HandsFree.Audio.Wav;
-using HandsFree.Benchmarks.Noise;
 using HandsFree.Benchmarks.Recordings;
 using HandsFree.Benchmarks.Results;
 using HandsFree.Language.Grammars;
@@ -15,8 +14,8 @@ namespace HandsFree.Benchmarks.Hearing;
 /// <param name="recognizer">The engine.</param>
 /// <param name="files">Finds the speech.</param>
 /// <param name="grammarOf">The grammar in force for a recording, and its name.</param>
-/// <param name="noise">Noise to mix in, or null.</param>
-internal sealed class HearingRun(IRecognizer recognizer, FileHearing files, Func<Transcript, (Grammar Grammar, string Name)> grammarOf, NoiseMaker? noise)
+/// <param name="sounds">What becomes of a recording before it is heard.</param>
+internal sealed class HearingRun(IRecognizer recognizer, FileHearing files, Func<Transcript, (Grammar Grammar, string Name)> grammarOf, SoundMaker sounds)
 {
     /// <summary>Hears each Nth recording of a folder, one after the other.</summary>
     /// <exception cref="InvalidDataException">A folder or recording that can't be read.</exception>
@@ -27,12 +26,7 @@ internal sealed class HearingRun(IRecognizer recognizer, FileHearing files, Func
         {
             WavResult read = WavReader.Read(said.FilePath);
             AudioClip clip = read.IsRead ? read.Clip : throw new InvalidDataException(read.Error);
-            if (noise is not null)
-            {
-                clip = clip with { Samples = noise.Under(clip.Samples, said, folder) };
-            }
-
-            yield return Hear(said, clip);
+            yield return Hear(said, clip with { Samples = sounds.Of(clip.Samples, said, folder) });
         }
     }
 
