@@ -1,4 +1,6 @@
 using System.CommandLine;
+using HandsFree.Benchmarks.AllEngines;
+using HandsFree.Benchmarks.Comparing;
 using HandsFree.Benchmarks.Hearing;
 using HandsFree.Benchmarks.Sphinx;
 
@@ -10,5 +12,7 @@ threshold.SetAction(parsed => SphinxThreshold.Run(parsed.GetValue(shared)!, pars
 return new RootCommand("HandsFree's measurements: speed, memory and errors are measured here and asserted nowhere")
 {
     HearingCommand.Make(),
+    EnginesCommand.Make(),
+    CompareCommand.Make(),
     threshold,
 }.Parse(args).Invoke();

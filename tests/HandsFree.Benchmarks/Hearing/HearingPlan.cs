@@ -79,6 +79,17 @@ internal sealed record HearingPlan
         };
     }
 
+    /// <summary>The same as arguments of "hearing".</summary>
+    public IEnumerable<string> Arguments()
+    {
+        (string Name, string? Value)[] options =
+        [
+            ("--listening-for", State), ("--grammar", GrammarFile), ("--every", $"{Every}"), ("--threads", $"{Threads}"), ("--noise", Noise),
+            ("--snr", FormattableString.Invariant($"{SnrDb}")), ("--microphone", Microphone?.Text), ("--seed", $"{Seed}"),
+        ];
+        return [.. Folders, .. options.Where(o => o.Value is not null).SelectMany(o => (string[])[o.Name, o.Value!])];
+    }
+
     private static double PeakMemory()
     {
         using Process own = Process.GetCurrentProcess();

@@ -1,4 +1,5 @@
 using HandsFree.Benchmarks.Statistics;
+using static System.FormattableString;
 
 namespace HandsFree.Benchmarks.Results;
 
@@ -17,7 +18,21 @@ internal static class HearingReport
 
     /// <summary>One line for each recording that was not heard as it was meant.</summary>
     public static string? Line(HeardRow r) => r.Verdict is Verdict.Right or Verdict.Refused ? null
-        : FormattableString.Invariant($"{r.Verdict}\t{r.Set}/{r.File}\t{r.Words}\t{r.Outcome} {r.Best?.Meaning?.ToJsonString()}\t\"{r.Transcript}\"\tprobability {r.Best?.Probability:F3} margin {r.Margin:F1}");
+        : Invariant($"{r.Verdict}\t{r.Set}/{r.File}\t{r.Words}\t{r.Outcome} {r.Best?.Meaning?.ToJsonString()}\t\"{r.Transcript}\"\tprobability {r.Best?.Probability:F3} margin {r.Margin:F1}");
+
+    /// <summary>Decoding time over the length of the recordings, of those with speech.</summary>
+    public static double RealTimeFactor(IEnumerable<HeardRow> rows)
+    {
+        HeardRow[] decoded = [.. Decoded(rows)];
+        return decoded.Sum(r => r.DecodeMilliseconds) / 1000 / decoded.Sum(r => r.AudioSeconds);
+    }
+
+    /// <summary>A quantile of the time from the end of the speech to the hearing, ms.</summary>
+    public static double DecodeTime(IEnumerable<HeardRow> rows, double share) => Quantile.Of(Decoded(rows).Select(r => r.DecodeMilliseconds), share);
+
+    /// <summary>One line that says what was run.</summary>
+    public static string Settings(HearingResult r) => Invariant(
+        $"engine {r.Engine}, {string.Join(" ", r.Sets)}, {r.Date:yyyy-MM-dd HH:mm}Z, seed {r.Seed}, noise {r.Noise ?? "none"}{(r.SnrDb is { } snr ? Invariant($" {snr} dB") : "")}, microphone {r.Microphone ?? "as recorded"}, every {r.Every}, {r.Threads} of {r.Host.Cores} cores");
 
     /// <summary>Everything.</summary>
     public static void Write(HearingResult result, bool bySpeaker, TextWriter output)
@@ -29,7 +44,7 @@ internal static class HearingReport
             Counts("speaker", result.Rows, r => r.Speaker, output);
         }
 
-        output.WriteLine(FormattableString.Invariant(
+        output.WriteLine(Invariant(
             $"Intervals: 95 %, Wilson. So few recordings prove little: none of {result.Rows.Count} is up to {100 * Wilson.Interval(0, result.Rows.Count).High:0.0} %."));
         output.WriteLine();
         Reliability(result.Rows, output);
@@ -89,11 +104,9 @@ internal static class HearingReport
 
     private static void Times(HearingResult result, TextWriter output)
     {
-        HeardRow[] decoded = [.. result.Rows.Where(r => r.SpeechSeconds > 0)];
-        double[] times = [.. decoded.Select(r => r.DecodeMilliseconds)];
-        output.WriteLine(Invariant($"real time factor {times.Sum() / 1000 / decoded.Sum(r => r.AudioSeconds):0.000}; decoding after the end of speech: median {Quantile.Of(times, 0.5):0} ms, 95th percentile {Quantile.Of(times, 0.95):0} ms; peak memory {result.PeakMemoryMebibytes:0} MiB"));
-        output.WriteLine(Invariant($"engine {result.Engine}, {result.Date:yyyy-MM-dd HH:mm}Z, seed {result.Seed}, noise {result.Noise ?? "none"}{(result.SnrDb is { } snr ? $" {snr} dB" : "")}, microphone {result.Microphone ?? "as recorded"}, every {result.Every}, {result.Threads} of {result.Host.Cores} cores"));
+        output.WriteLine(Invariant($"real time factor {RealTimeFactor(result.Rows):0.000}; decoding after the end of speech: median {DecodeTime(result.Rows, 0.5):0} ms, 95th percentile {DecodeTime(result.Rows, 0.95):0} ms; peak memory {result.PeakMemoryMebibytes:0} MiB"));
+        output.WriteLine(Settings(result));
     }
 
-    private static string Invariant(FormattableString text) => FormattableString.Invariant(text);
+    private static IEnumerable<HeardRow> Decoded(IEnumerable<HeardRow> rows) => rows.Where(r => r.SpeechSeconds > 0);
 }
