@@ -1,9 +1,11 @@
+using HandsFree.Audio.Levels;
 using HandsFree.Language.Grammars;
+using HandsFree.Speech.Posterior;
 
 namespace HandsFree.Speech.Neural;
 
 /// <summary>The encoder-decoder model under a hard grammar. Start it with <see cref="Open"/>.</summary>
-public sealed class NeuralRecognizer : IRecognizer
+public sealed class NeuralRecognizer : IRecognizer, IGathersEvidence
 {
     /// <summary>A grammar that repeats without end unfolds without end; an automaton that grew beyond this is made anew.</summary>
     private const int MostStates = 30_000;
@@ -12,6 +14,7 @@ public sealed class NeuralRecognizer : IRecognizer
 
     /// <summary>No sentence of ours is longer than 20 s, and the encoder's memory grows with the square of the length.</summary>
     private const int MostSamples = 20 * 16_000;
+    private static readonly PosteriorParameters Parameters = PosteriorParameters.Carried("neural-posterior.json");
     private readonly NeuralModel model;
     private readonly GrammarSearch search;
     private readonly Dictionary<Grammar, WrittenAutomaton> automata = [];
@@ -49,17 +52,21 @@ public sealed class NeuralRecognizer : IRecognizer
     }
 
     /// <inheritdoc/>
-    public Hearing Hear(ReadOnlySpan<float> samples, Grammar grammar)
+    public Hearing Hear(ReadOnlySpan<float> samples, Grammar grammar) =>
+        samples.Length > MostSamples ? new(HearingOutcome.NoReading, [], "")
+        : Found(samples, grammar) is { } found ? CalibratedPosterior.Decide(found, Parameters)
+        : Hearing.Nothing;
+
+    /// <inheritdoc/>
+    Evidence? IGathersEvidence.Evidence(ReadOnlySpan<float> samples, Grammar grammar) =>
+        Found(samples, grammar);
+
+    private Evidence? Found(ReadOnlySpan<float> samples, Grammar grammar)
     {
         ObjectDisposedException.ThrowIf(disposed, this);
-        if (samples.IsEmpty)
+        if (samples.IsEmpty || samples.Length > MostSamples)
         {
-            return Hearing.Nothing;
-        }
-
-        if (samples.Length > MostSamples)
-        {
-            return new(HearingOutcome.NoReading, [], "");
+            return null;
         }
 
         float[] padded = new float[Math.Max(samples.Length, LeastSamples)];
@@ -73,11 +80,10 @@ public sealed class NeuralRecognizer : IRecognizer
 
         if (silent)
         {
-            return Hearing.Nothing;
+            return null;
         }
 
-        SearchResult found = search.Run(padded, Automaton(grammar));
-        return ValuePosterior.Decide(found, samples.Length / 16000.0);
+        return NeuralEvidence.Of(search.Run(padded, Automaton(grammar)), samples.Length / 16000.0, SpeechToNoise.Decibels(padded));
     }
 
     /// <inheritdoc/>
