@@ -2,6 +2,7 @@ using System.CommandLine;
 using HandsFree.Benchmarks.AllEngines;
 using HandsFree.Benchmarks.Comparing;
 using HandsFree.Benchmarks.Hearing;
+using HandsFree.Benchmarks.Micro;
 using HandsFree.Benchmarks.Sphinx;
 
 Argument<string> shared = new("AUDIO") { Description = "The folder of shared recordings" };
@@ -14,5 +15,6 @@ return new RootCommand("HandsFree's measurements: speed, memory and errors are m
     HearingCommand.Make(),
     EnginesCommand.Make(),
     CompareCommand.Make(),
+    MicroCommand.Make(),
     threshold,
 }.Parse(args).Invoke();

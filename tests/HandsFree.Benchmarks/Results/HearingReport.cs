@@ -95,10 +95,10 @@ internal static class HearingReport
     {
         HeardRow[] wrong = [.. rows.Where(r => r.IsWrong)];
         output.WriteLine(Invariant($"wrong or let in with a posterior above {Sure}: {ShareText.Of(wrong.Count(r => r.Best!.Probability > Sure), rows.Count)} of {rows.Count}"));
-        if (wrong.Length > 0)
+        double[] margins = [.. wrong.Where(r => r.Margin is not null).Select(r => r.Margin!.Value)];
+        if (margins.Length > 0)
         {
-            double[] margins = [.. wrong.Where(r => r.Margin is not null).Select(r => r.Margin!.Value)];
-            output.WriteLine(Invariant($"margin of the {wrong.Length} wrong or let in (log posterior, {wrong.Length - margins.Length} without a runner-up): least {Quantile.Of(margins, 0):0.0}, median {Quantile.Of(margins, 0.5):0.0}, most {Quantile.Of(margins, 1):0.0}"));
+            output.WriteLine(Invariant($"margin of {margins.Length} wrong or let in (log posterior; {wrong.Length - margins.Length} more have no runner-up): least {Quantile.Of(margins, 0):0.0}, median {Quantile.Of(margins, 0.5):0.0}, most {Quantile.Of(margins, 1):0.0}"));
         }
     }
 
