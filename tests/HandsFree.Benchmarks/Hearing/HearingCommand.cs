@@ -28,6 +28,8 @@ internal static class HearingCommand
         {
             using ServiceProvider services = ServiceMaker.Make(Surroundings.OfThisProcess(), null);
             HearingPlan plan = options.Read(parsed);
+            string? file = parsed.GetValue(json);
+            HearingResult.CheckPlace(file);
             Stopwatch loading = Stopwatch.StartNew();
             EngineChoice choice = services.GetRequiredService<Engines>().Start(parsed.GetValue(engine), "--engine", plan.Threads);
             if (!choice.TryGet(out IRecognizer? recognizer))
@@ -39,12 +41,12 @@ internal static class HearingCommand
             {
                 Console.WriteLine(FormattableString.Invariant($"{choice.Line}; loaded in {loading.Elapsed.TotalSeconds:F1} s"));
                 HearingResult result = plan.Run(recognizer, services, loading.Elapsed, Console.Out);
-                HearingReport.Write(result, parsed.GetValue(bySpeaker), Console.Out);
-                if (parsed.GetValue(json) is { } file)
+                if (file is not null)
                 {
                     result.Save(file);
                 }
 
+                HearingReport.Write(result, parsed.GetValue(bySpeaker), Console.Out);
                 return 0;
             }
         }));
