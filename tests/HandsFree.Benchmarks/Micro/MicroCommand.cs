@@ -1,7 +1,8 @@
 using System.CommandLine;
-using BenchmarkDotNet.Configs;
 using BenchmarkDotNet.Columns;
+using BenchmarkDotNet.Configs;
 using BenchmarkDotNet.Diagnosers;
+using BenchmarkDotNet.Exporters;
 using BenchmarkDotNet.Jobs;
 using BenchmarkDotNet.Loggers;
 using BenchmarkDotNet.Reports;
@@ -38,8 +39,19 @@ internal static class MicroCommand
         DirectoryInfo place = folder is null ? Directory.CreateTempSubdirectory("handsfree-micro-") : Directory.CreateDirectory(folder);
         try
         {
-            Summary[] summaries = BenchmarkRunner.Run(wanted, Configuration(job, place.FullName, keep: folder is not null));
-            return summaries.All(s => !s.HasCriticalValidationErrors && s.Reports.All(r => r.Success)) ? 0 : throw new InvalidDataException("a benchmark failed, see above");
+            AccumulationLogger log = new();
+            Summary[] summaries = BenchmarkRunner.Run(wanted, Configuration(job, place.FullName, keep: folder is not null).AddLogger(log));
+            if (summaries.Length == 0 || summaries.Any(s => s.HasCriticalValidationErrors || s.Reports.IsEmpty || s.Reports.Any(r => !r.Success)))
+            {
+                throw new InvalidDataException($"{log.GetLog()}\na benchmark failed, see above");
+            }
+
+            foreach (Summary summary in summaries)
+            {
+                MarkdownExporter.Console.ExportToLog(summary, ConsoleLogger.Default);
+            }
+
+            return 0;
         }
         finally
         {
@@ -62,7 +74,6 @@ internal static class MicroCommand
             .AddJob(how.WithToolchain(InProcessEmitToolchain.Instance))
             .AddDiagnoser(MemoryDiagnoser.Default)
             .AddColumnProvider(DefaultColumnProviders.Descriptor, DefaultColumnProviders.Params, DefaultColumnProviders.Statistics, DefaultColumnProviders.Metrics)
-            .AddLogger(ConsoleLogger.Default)
             .WithArtifactsPath(place)
             .WithOptions(ConfigOptions.JoinSummary);
         return keep ? config.AddExporter([.. DefaultConfig.Instance.GetExporters()]) : config;

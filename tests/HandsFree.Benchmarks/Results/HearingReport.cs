@@ -42,6 +42,8 @@ internal static class HearingReport
         {
             output.WriteLine();
             Counts("speaker", result.Rows, r => r.Speaker, output);
+            output.WriteLine();
+            SpeakersCalibration(result.Rows, output);
         }
 
         output.WriteLine(Invariant(
@@ -89,6 +91,19 @@ internal static class HearingReport
         table.Write(output);
         output.WriteLine(Invariant($"best value of {all.Count} recordings: expected calibration error {Calibration.ExpectedError(all, Bins):0.0000}, Brier score {Calibration.Brier(all):0.0000}"));
         output.WriteLine(Invariant($"of the {heard.Count} heard: expected calibration error {Calibration.ExpectedError(heard, Bins):0.0000}, Brier score {Calibration.Brier(heard):0.0000}"));
+    }
+
+    private static void SpeakersCalibration(IReadOnlyList<HeardRow> rows, TextWriter output)
+    {
+        TextTable table = new("speaker", "values", "mean posterior", "share right", "calibration error", "Brier score");
+        foreach (var group in rows.Where(r => r.Best is not null).GroupBy(r => r.Speaker).OrderBy(g => g.Key, StringComparer.Ordinal))
+        {
+            IReadOnlyList<Prediction> own = Predictions(group);
+            table.Add(group.Key, $"{own.Count}", Invariant($"{own.Average(p => p.Probability):0.000}"), Invariant($"{own.Average(p => p.Right ? 1.0 : 0):0.000}"),
+                Invariant($"{Calibration.ExpectedError(own, Bins):0.000}"), Invariant($"{Calibration.Brier(own):0.000}"));
+        }
+
+        table.Write(output);
     }
 
     private static void WrongOnes(IReadOnlyList<HeardRow> rows, TextWriter output)
