@@ -29,7 +29,6 @@ internal static class HearingCommand
             using ServiceProvider services = ServiceMaker.Make(Surroundings.OfThisProcess(), null);
             HearingPlan plan = options.Read(parsed);
             string? file = parsed.GetValue(json);
-            HearingResult.CheckPlace(file);
             Stopwatch loading = Stopwatch.StartNew();
             EngineChoice choice = services.GetRequiredService<Engines>().Start(parsed.GetValue(engine), "--engine", plan.Threads);
             if (!choice.TryGet(out IRecognizer? recognizer))
@@ -39,6 +38,7 @@ internal static class HearingCommand
 
             using (recognizer)
             {
+                HearingResult.CheckPlace(file);
                 Console.WriteLine(FormattableString.Invariant($"{choice.Line}; loaded in {loading.Elapsed.TotalSeconds:F1} s"));
                 HearingResult result = plan.Run(recognizer, services, loading.Elapsed, Console.Out);
                 if (file is not null)
