@@ -1,12 +1,8 @@
 using System.CommandLine;
 using System.Diagnostics;
 using HandsFree.App.Composition;
-using HandsFree.App.Hear;
 using HandsFree.App.Hearing;
-using HandsFree.Benchmarks.Noise;
-using HandsFree.Benchmarks.Recordings;
 using HandsFree.Benchmarks.Results;
-using HandsFree.Language.Grammars;
 using HandsFree.Speech;
 using Microsoft.Extensions.DependencyInjection;
 
