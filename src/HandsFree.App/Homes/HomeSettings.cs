@@ -45,6 +45,9 @@ internal sealed record HomeSettings
     /// <summary>After this quiet, where no answer is awaited, the program asks for what is next.</summary>
     public TimeSpan LeadAfter { get; init; } = TimeSpan.FromSeconds(20);
 
+    /// <summary>Whether NEWS2 is shown beside the decisions; it needs the consciousness, which has to be asked.</summary>
+    public bool News2 { get; init; }
+
     /// <summary>What a round takes from everyone, in the order in which it asks.</summary>
     public IReadOnlyList<VitalSign> Due { get; init; } = new DialogueSettings().Due;
 

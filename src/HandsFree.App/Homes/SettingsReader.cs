@@ -42,6 +42,7 @@ internal static class SettingsReader
             LongestPause = Minutes(file.NumberOf("longestPauseMinutes"), settings.LongestPause),
             AnswerAwaited = Seconds(file.NumberOf("answerAwaitedSeconds"), settings.AnswerAwaited),
             LeadAfter = Seconds(file.NumberOf("leadAfterSeconds"), settings.LeadAfter),
+            News2 = file["news2"]?.Kind == System.Text.Json.JsonValueKind.True,
             Due = file["due"] is { } due ? Due(due, path, errors) : settings.Due,
         };
     }
