@@ -1,5 +1,6 @@
 using HandsFree.Core.Dialogue;
 using HandsFree.Core.Quantities;
+using HandsFree.Core.Residents;
 
 namespace HandsFree.App.Homes;
 
@@ -17,6 +18,9 @@ internal sealed record HomeSettings
 
     /// <summary>The unit of a weight that is spoken without one, and of the weights in roster.json.</summary>
     public WeightUnit WeightUnit { get; init; } = WeightUnit.Pounds;
+
+    /// <summary>The units of roster.json.</summary>
+    public RosterUnits RosterUnits => new(TemperatureUnit, WeightUnit);
 
     /// <summary>The shifts of a day, by their beginning.</summary>
     public IReadOnlyList<Shift> Shifts { get; init; } = [new("day", new(7, 0)), new("evening", new(15, 0)), new("night", new(23, 0))];
