@@ -3,6 +3,7 @@ using HandsFree.Benchmarks.AllEngines;
 using HandsFree.Benchmarks.Calibrating;
 using HandsFree.Benchmarks.Comparing;
 using HandsFree.Benchmarks.Hearing;
+using HandsFree.Benchmarks.Micro;
 
 return new RootCommand("HandsFree's measurements: speed, memory and errors are measured here and asserted nowhere")
 {
@@ -10,4 +11,5 @@ return new RootCommand("HandsFree's measurements: speed, memory and errors are m
     EnginesCommand.Make(),
     CompareCommand.Make(),
     CalibrateCommand.Make(),
+    MicroCommand.Make(),
 }.Parse(args).Invoke();

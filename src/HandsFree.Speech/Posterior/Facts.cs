@@ -33,6 +33,9 @@ internal static class Facts
     /// <summary>Of the utterance: lead of the phone loop over the grammar, score for each frame.</summary>
     public const string Lead = "lead";
 
+    /// <summary>Of the utterance: log share of what was heard outside the grammar, not below -14.</summary>
+    public const string Outside = "outside";
+
     /// <summary>From dB of speech above noise to <see cref="Noise"/>.</summary>
     public static double NoiseOf(double speechToNoise) => Math.Max(0, 30 - speechToNoise) / 10;
 }

@@ -46,7 +46,7 @@ internal static class Rows
             Transcript = "Pulse",
             Candidates = heard ? [new(JsonNode.Parse($$"""{"kind":"pulse","value":{{value}}}"""), "pulse", probability, verdict == Verdict.Right)] : [],
             NoneProbability = heard ? 1 - probability : 1,
-            Margin = null,
+            Margin = verdict == Verdict.LetIn ? 2.5 : null,
             AudioSeconds = 2,
             SpeechSeconds = 1,
             DecodeMilliseconds = 100 + (10 * number),

@@ -43,6 +43,23 @@ public sealed class HearingRunTests
     }
 
     [Fact]
+    public void What_is_wrong_is_said_before_anything_is_heard()
+    {
+        using RecordingFolder folder = new RecordingFolder().Recording("a.wav").Table("file\tspeaker\twords", "a.wav\tann\tyes", "b.wav\tann\tno", "c.wav\tann\tno");
+        File.WriteAllText(Path.Combine(folder.FullPath, "b.wav"), "no sound");
+        File.WriteAllText(Path.Combine(folder.FullPath, "c.wav"), "no sound");
+        using ScriptedRecognizer engine = new([]);
+        using FileHearing files = new(null);
+        HearingRun run = new(engine, files, _ => (YesNo, "yesno"), new SoundMaker(null, null, 1));
+
+        string error = Should.Throw<InvalidDataException>(() => run.Check(TranscriptTable.Read(folder.FullPath), 1)).Message;
+
+        error.ShouldStartWith("2 recordings can't be read, the first: ");
+        error.ShouldContain("b.wav");
+        run.Check(TranscriptTable.Read(folder.FullPath), 3);
+    }
+
+    [Fact]
     public void A_broken_recording_ends_the_run_by_its_name()
     {
         using RecordingFolder folder = new RecordingFolder().Table("file\tspeaker\twords", "a.wav\tann\tyes");

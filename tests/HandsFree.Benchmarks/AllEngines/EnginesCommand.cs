@@ -2,7 +2,6 @@ using System.CommandLine;
 using HandsFree.App.Hearing;
 using HandsFree.Benchmarks.Comparing;
 using HandsFree.Benchmarks.Hearing;
-using HandsFree.Benchmarks.Recordings;
 using HandsFree.Benchmarks.Results;
 using HandsFree.Benchmarks.Statistics;
 using static System.FormattableString;
@@ -24,11 +23,7 @@ internal static class EnginesCommand
 
     private static int Run(HearingPlan plan, string? folder)
     {
-        foreach (string each in plan.Folders)
-        {
-            TranscriptTable.Read(each);
-        }
-
+        plan.Read();
         string place = Directory.CreateDirectory(folder ?? Path.Combine(Path.GetTempPath(), $"handsfree-engines-{Environment.ProcessId}")).FullName;
         try
         {

@@ -23,7 +23,7 @@ internal static class CalibrateCommand
     public static Command Make()
     {
         Argument<string[]> folders = new("FOLDER") { Arity = ArgumentArity.ZeroOrMore, Description = $"Folders with a {TranscriptTable.Name}; none: only what --evidence holds" };
-        Option<string> engine = new("--engine") { Required = true, Description = "neural or sphinx" };
+        Option<string> engine = new("--engine") { Required = true, Description = "neural, sphinx or vosk" };
         engine.AcceptOnlyFromAmong([.. LogisticModel.OfEngines.Keys]);
         Option<string[]> conditions = new("--conditions") { DefaultValueFactory = _ => ["clean"], AllowMultipleArgumentsPerToken = true, Description = "clean, or a noise and its dB: pink:15 babble:10" };
         Option<int> every = new("--every") { DefaultValueFactory = _ => 1, Description = "Only each Nth recording" };

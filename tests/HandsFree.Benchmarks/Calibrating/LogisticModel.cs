@@ -23,6 +23,9 @@ internal sealed record LogisticModel(IReadOnlyDictionary<string, double> Value, 
         ["sphinx"] = new(
             new Dictionary<string, double> { [Facts.Score] = 1, [Facts.TooLong] = -8, [Facts.Short] = 0 },
             new Dictionary<string, double> { [Facts.Bias] = -5, [Facts.Noise] = 0, [Facts.Lead] = 0.3 }),
+        ["vosk"] = new(
+            new Dictionary<string, double> { [Facts.Score] = 1 },
+            new Dictionary<string, double> { [Facts.Bias] = 0, [Facts.Outside] = 1 }),
     };
 
     private int Size => Value.Count + None.Count;

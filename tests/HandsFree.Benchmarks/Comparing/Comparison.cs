@@ -1,3 +1,4 @@
+using System.Globalization;
 using HandsFree.Benchmarks.Results;
 using HandsFree.Benchmarks.Statistics;
 using static System.FormattableString;
@@ -37,7 +38,7 @@ internal static class Comparison
             int onlyA = both.Count(p => measure.Holds(p.A) && !measure.Holds(p.B));
             int onlyB = both.Count(p => !measure.Holds(p.A) && measure.Holds(p.B));
             table.Add(measure.Name, ShareText.Of(both.Count(p => measure.Holds(p.A)), both.Length), ShareText.Of(both.Count(p => measure.Holds(p.B)), both.Length),
-                $"{onlyA}", $"{onlyB}", Invariant($"{SignTest.Probability(onlyA, onlyB):0.000}"));
+                $"{onlyA}", $"{onlyB}", Chance(SignTest.Probability(onlyA, onlyB)));
         }
 
         table.Write(output);
@@ -65,7 +66,7 @@ internal static class Comparison
     {
         TextTable table = new("", "A", "B");
         void Add(string name, string format, Func<IReadOnlyList<HeardRow>, double> number) =>
-            table.Add(name, number(rowsA).ToString(format, null), number(rowsB).ToString(format, null));
+            table.Add(name, number(rowsA).ToString(format, CultureInfo.InvariantCulture), number(rowsB).ToString(format, CultureInfo.InvariantCulture));
         Add("expected calibration error", "0.0000", rows => Calibration.ExpectedError(HearingReport.Predictions(rows), HearingReport.Bins));
         Add("Brier score", "0.0000", rows => Calibration.Brier(HearingReport.Predictions(rows)));
         Add("decoding, median, ms", "0", rows => HearingReport.DecodeTime(rows, 0.5));
@@ -86,6 +87,8 @@ internal static class Comparison
             output.WriteLine($"{(change > 0 ? "worse" : change < 0 ? "better" : "other")}\t{inA.Key}\t{inA.Words}\t{Heard(inA)} -> {Heard(inB)}");
         }
     }
+
+    private static string Chance(double p) => p < 0.001 ? "< 0.001" : Invariant($"{p:0.000}");
 
     private static string Heard(HeardRow row) => Invariant($"{row.Verdict} {row.Best?.Meaning?.ToJsonString()} {row.Best?.Probability:0.000}").TrimEnd();
 }

@@ -41,13 +41,28 @@ internal sealed record HearingPlan
     /// <summary>Of noise and room.</summary>
     public required int Seed { get; init; }
 
+    /// <summary>The tables of all folders.</summary>
+    /// <exception cref="InvalidDataException">One can't be used, or two folders have one name: rows are known by folder and file.</exception>
+    public IReadOnlyList<Transcript>[] Read()
+    {
+        IReadOnlyList<Transcript>[] folders = [.. Folders.Select(TranscriptTable.Read)];
+        return folders.GroupBy(f => f[0].SetName).FirstOrDefault(g => g.Count() > 1) is { } twice
+            ? throw new InvalidDataException($"two folders are named {twice.Key}: their recordings could not be told apart in the result; hear them one by one")
+            : folders;
+    }
+
     /// <summary>Hears everything; writes a line for each recording that was not heard as it was meant.</summary>
     /// <exception cref="InvalidDataException">An input that can't be used, in one line.</exception>
     public HearingResult Run(IRecognizer recognizer, IServiceProvider services, TimeSpan loading, TextWriter output)
     {
-        IReadOnlyList<Transcript>[] folders = [.. Folders.Select(TranscriptTable.Read)];
+        IReadOnlyList<Transcript>[] folders = Read();
         HearingRun run = new(recognizer, services.GetRequiredService<FileHearing>(), GrammarOf(services.GetRequiredService<GrammarShelf>()),
             new SoundMaker(Microphone, Noise is null ? null : new NoiseMaker(Noise, SnrDb, Seed), Seed));
+        foreach (IReadOnlyList<Transcript> folder in folders)
+        {
+            run.Check(folder, Every);
+        }
+
         DateTimeOffset date = services.GetRequiredService<TimeProvider>().GetUtcNow();
         List<HeardRow> rows = [];
         foreach (HeardRow row in folders.SelectMany(folder => run.Hear(folder, Every)))

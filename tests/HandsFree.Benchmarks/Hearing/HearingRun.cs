@@ -17,12 +17,27 @@ namespace HandsFree.Benchmarks.Hearing;
 /// <param name="sounds">What becomes of a recording before it is heard.</param>
 internal sealed class HearingRun(IRecognizer recognizer, FileHearing files, Func<Transcript, (Grammar Grammar, string Name)> grammarOf, SoundMaker sounds)
 {
-    /// <summary>Hears each Nth recording of a folder, one after the other.</summary>
-    /// <exception cref="InvalidDataException">A folder or recording that can't be read.</exception>
+    /// <summary>Reads all that will be heard and makes the engine ready for it, so that nothing that is wrong with it ends a long run.</summary>
+    /// <exception cref="InvalidDataException">A recording can't be read.</exception>
     /// <exception cref="GrammarException">A grammar that the engine can't listen for.</exception>
+    public void Check(IReadOnlyList<Transcript> folder, int every)
+    {
+        string[] errors = [.. Chosen(folder, every).Select(said => WavReader.Read(said.FilePath)).Where(read => !read.IsRead).Select(read => read.Error!)];
+        if (errors.Length > 0)
+        {
+            throw new InvalidDataException(errors.Length == 1 ? errors[0] : $"{errors.Length} recordings can't be read, the first: {errors[0]}");
+        }
+
+        foreach (Transcript said in Chosen(folder, every))
+        {
+            recognizer.Prepare(grammarOf(said).Grammar);
+        }
+    }
+
+    /// <summary>Hears each Nth recording of a folder, one after the other.</summary>
     public IEnumerable<HeardRow> Hear(IReadOnlyList<Transcript> folder, int every)
     {
-        foreach (Transcript said in folder.Where((_, i) => i % every == 0))
+        foreach (Transcript said in Chosen(folder, every))
         {
             WavResult read = WavReader.Read(said.FilePath);
             AudioClip clip = read.IsRead ? read.Clip : throw new InvalidDataException(read.Error);
@@ -30,10 +45,11 @@ internal sealed class HearingRun(IRecognizer recognizer, FileHearing files, Func
         }
     }
 
+    private static IEnumerable<Transcript> Chosen(IReadOnlyList<Transcript> folder, int every) => folder.Where((_, i) => i % every == 0);
+
     private HeardRow Hear(Transcript said, AudioClip clip)
     {
         var (grammar, name) = grammarOf(said);
-        recognizer.Prepare(grammar);
         SpeechSegment? speech = files.Speech(clip);
         Stopwatch clock = Stopwatch.StartNew();
         Speech.Hearing heard = speech is null ? Speech.Hearing.Nothing : recognizer.Hear(speech.Samples, grammar);

@@ -42,6 +42,8 @@ internal static class HearingReport
         {
             output.WriteLine();
             Counts("speaker", result.Rows, r => r.Speaker, output);
+            output.WriteLine();
+            SpeakersCalibration(result.Rows, output);
         }
 
         output.WriteLine(Invariant(
@@ -91,14 +93,27 @@ internal static class HearingReport
         output.WriteLine(Invariant($"of the {heard.Count} heard: expected calibration error {Calibration.ExpectedError(heard, Bins):0.0000}, Brier score {Calibration.Brier(heard):0.0000}"));
     }
 
+    private static void SpeakersCalibration(IReadOnlyList<HeardRow> rows, TextWriter output)
+    {
+        TextTable table = new("speaker", "values", "mean posterior", "share right", "calibration error", "Brier score");
+        foreach (var group in rows.Where(r => r.Best is not null).GroupBy(r => r.Speaker).OrderBy(g => g.Key, StringComparer.Ordinal))
+        {
+            IReadOnlyList<Prediction> own = Predictions(group);
+            table.Add(group.Key, $"{own.Count}", Invariant($"{own.Average(p => p.Probability):0.000}"), Invariant($"{own.Average(p => p.Right ? 1.0 : 0):0.000}"),
+                Invariant($"{Calibration.ExpectedError(own, Bins):0.000}"), Invariant($"{Calibration.Brier(own):0.000}"));
+        }
+
+        table.Write(output);
+    }
+
     private static void WrongOnes(IReadOnlyList<HeardRow> rows, TextWriter output)
     {
         HeardRow[] wrong = [.. rows.Where(r => r.IsWrong)];
         output.WriteLine(Invariant($"wrong or let in with a posterior above {Sure}: {ShareText.Of(wrong.Count(r => r.Best!.Probability > Sure), rows.Count)} of {rows.Count}"));
-        if (wrong.Length > 0)
+        double[] margins = [.. wrong.Where(r => r.Margin is not null).Select(r => r.Margin!.Value)];
+        if (margins.Length > 0)
         {
-            double[] margins = [.. wrong.Where(r => r.Margin is not null).Select(r => r.Margin!.Value)];
-            output.WriteLine(Invariant($"margin of the {wrong.Length} wrong or let in (log posterior, {wrong.Length - margins.Length} without a runner-up): least {Quantile.Of(margins, 0):0.0}, median {Quantile.Of(margins, 0.5):0.0}, most {Quantile.Of(margins, 1):0.0}"));
+            output.WriteLine(Invariant($"margin of {margins.Length} wrong or let in (log posterior; {wrong.Length - margins.Length} more have no runner-up): least {Quantile.Of(margins, 0):0.0}, median {Quantile.Of(margins, 0.5):0.0}, most {Quantile.Of(margins, 1):0.0}"));
         }
     }
 

@@ -57,6 +57,18 @@ internal sealed record HearingResult
 
     public required IReadOnlyList<HeardRow> Rows { get; init; }
 
+    /// <summary>Finds out before a long run whether its result can be written; leaves a file that is there as it is.</summary>
+    /// <param name="path">Null where no file is wanted.</param>
+    /// <exception cref="IOException">No such folder, or it can't be written.</exception>
+    /// <exception cref="UnauthorizedAccessException">It must not be written.</exception>
+    public static void CheckPlace(string? path)
+    {
+        if (path is not null)
+        {
+            using FileStream trial = new(path, FileMode.OpenOrCreate, FileAccess.Write);
+        }
+    }
+
     /// <summary>Writes the file.</summary>
     public void Save(string path) => File.WriteAllText(path, JsonSerializer.Serialize(this, Options) + "\n");
 
