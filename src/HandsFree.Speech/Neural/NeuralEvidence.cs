@@ -5,7 +5,7 @@ namespace HandsFree.Speech.Neural;
 /// <summary>From the search's scores to the evidence that <see cref="CalibratedPosterior"/> weighs.</summary>
 internal static class NeuralEvidence
 {
-    private const double LeastEmpty = -8, LeastLeftOut = -12;
+    private const double LeastLeftOut = -12;
 
     /// <summary>The scores against the free transcript, with what is known of the sound.</summary>
     /// <param name="found">The scores.</param>
@@ -13,27 +13,27 @@ internal static class NeuralEvidence
     /// <param name="speechToNoise">Speech above noise, dB.</param>
     public static Evidence Of(SearchResult found, double seconds, double speechToNoise)
     {
-        double leftOut = found.Dropped - found.FreeLogProbability;
+        double noise = Facts.NoiseOf(speechToNoise);
+        double leftOut = Math.Max(LeastLeftOut, found.Dropped - found.FreeLogProbability);
         return new(
-            [.. found.Values.Select(v => new FoundValue(v.Key, v.Value.Words, new Dictionary<string, double>
-            {
-                [Facts.Score] = v.Value.LogProbability - found.FreeLogProbability,
-                [Facts.TooLong] = SpeechLength.TooLong(v.Value.Words, seconds),
-                [Facts.Short] = 1.0 / SpeechLength.Syllables(v.Value.Words),
-                [Facts.Unlike] = TextDistance.Of(v.Value.Written, found.FreeText),
-            }))],
-            new Dictionary<string, double>
-            {
-                [Facts.Bias] = 1,
-                [Facts.Noise] = Facts.NoiseOf(speechToNoise),
-                [Facts.Free] = found.FreeLogProbability,
-                [Facts.Empty] = Math.Max(LeastEmpty, found.EmptyLogProbability),
-                [Facts.LeftOut] = Math.Max(LeastLeftOut, leftOut),
-            },
+            [.. found.Values.Select(v => new FoundValue(v.Key, v.Value.Words, Value(
+                v.Value.LogProbability - found.FreeLogProbability,
+                noise,
+                SpeechLength.TooLong(v.Value.Words, seconds),
+                TextDistance.Of(v.Value.Written, found.FreeText))))],
+            new Dictionary<string, double> { [Facts.Bias] = 1, [Facts.Noise] = noise, [Facts.LeftOut] = leftOut },
             found.FreeText,
             found.FreeIsPrefix)
         {
-            Unfound = leftOut,
+            Unfound = double.IsNegativeInfinity(found.Dropped) ? null : Value(leftOut, noise, 0, 0),
         };
     }
+
+    private static Dictionary<string, double> Value(double score, double noise, double tooLong, double unlike) => new()
+    {
+        [Facts.Score] = score,
+        [Facts.ScoreInNoise] = score * noise,
+        [Facts.TooLong] = tooLong,
+        [Facts.Unlike] = unlike,
+    };
 }

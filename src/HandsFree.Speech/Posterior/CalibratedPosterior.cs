@@ -18,7 +18,7 @@ internal static class CalibratedPosterior
         HearingOutcome outcome = candidates.Length > 0 && candidates[0].Probability >= parameters.LeastProbability ? HearingOutcome.Heard
             : found.IsPrefix ? HearingOutcome.Partial
             : HearingOutcome.NoReading;
-        double unfound = Math.Exp((parameters.Value.GetValueOrDefault(Facts.Score) * found.Unfound) - most) / total;
+        double unfound = found.Unfound is null ? 0 : Math.Exp(LogWeight(found.Unfound, parameters.Value) - most) / total;
         return new(outcome, candidates, found.Transcript) { Unfound = Math.Min(1, unfound) };
     }
 

@@ -10,9 +10,8 @@ namespace HandsFree.Speech.Posterior;
 internal sealed record Evidence(
     IReadOnlyList<FoundValue> Values, IReadOnlyDictionary<string, double> Facts, string Transcript, bool IsPrefix)
 {
-    /// <summary>Score that no value which the search left out can lie above, as the values' "score"; minus infinity where it left
-    /// nothing out.</summary>
-    public double Unfound { get; init; } = double.NegativeInfinity;
+    /// <summary>The best that the facts of a value which the search left out can be; null where it left nothing out.</summary>
+    public IReadOnlyDictionary<string, double>? Unfound { get; init; }
 }
 
 /// <summary>One value that an engine found.</summary>

@@ -16,7 +16,7 @@ internal static class SpeechLength
     public static double TooLong(string words, double seconds) => Math.Max(0, seconds - Quiet - Once - (SlowSyllable * Syllables(words)));
 
     /// <summary>Groups of vowels, which is near enough; at least 1.</summary>
-    public static int Syllables(string words)
+    private static int Syllables(string words)
     {
         int count = 0;
         bool inVowel = false;

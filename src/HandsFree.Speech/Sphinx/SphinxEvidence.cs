@@ -21,7 +21,6 @@ internal sealed record SphinxEvidence(string Words, IReadOnlyList<SphinxHypothes
             {
                 [Facts.Score] = Math.Log(c.Probability),
                 [Facts.TooLong] = SpeechLength.TooLong(c.Words, seconds),
-                [Facts.Short] = 1.0 / SpeechLength.Syllables(c.Words),
             }))],
         new Dictionary<string, double>
         {

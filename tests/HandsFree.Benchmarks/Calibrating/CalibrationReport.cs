@@ -10,7 +10,7 @@ internal static class CalibrationReport
     private const int Bins = 10;
 
     /// <summary>What one wrong hearing costs where one that must be said again costs 1.</summary>
-    private const double CostOfWrong = 10;
+    private const double CostOfWrong = 5;
 
     private static readonly double[] Thresholds = [0.5, 0.6, 0.7, 0.75, 0.8, 0.85, 0.9, 0.95];
 

@@ -51,7 +51,8 @@ public sealed class NeuralEvidenceTests
         thirteen.Facts[Facts.Unlike].ShouldBe(0.5, 1e-12);
         evidence.Facts[Facts.Noise].ShouldBe(1.8, 1e-12);
         evidence.Facts[Facts.LeftOut].ShouldBe(-5, 1e-12);
-        evidence.Unfound.ShouldBe(-5, 1e-12);
+        thirteen.Facts[Facts.ScoreInNoise].ShouldBe(-1.8, 1e-12);
+        evidence.Unfound![Facts.Score].ShouldBe(-5, 1e-12);
     }
 
     private static Hearing Decide(SearchResult found, double seconds) =>

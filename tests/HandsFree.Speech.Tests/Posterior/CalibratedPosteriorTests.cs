@@ -68,10 +68,11 @@ public sealed class CalibratedPosteriorTests
     }
 
     [Fact]
-    public void What_the_search_left_out_is_bounded()
+    public void What_the_search_left_out_bounds_the_margin()
     {
-        Hearing hearing = CalibratedPosterior.Decide(Found(4, 0) with { Unfound = 2 }, ByHand);
+        Hearing hearing = CalibratedPosterior.Decide(Found(4, 0) with { Unfound = Value(Thirty, "", 2, 0).Facts }, ByHand);
         hearing.Unfound.ShouldBe(Math.Exp(1) / (Math.Exp(2) + 1 + 1), 1e-12);
+        hearing.Margin.ShouldBe(1, 1e-9);
         CalibratedPosterior.Decide(Found(4, 0), ByHand).Unfound.ShouldBe(0);
     }
 
