@@ -12,6 +12,9 @@ public sealed class NeuralRecognizer : IRecognizer, IGathersEvidence
 
     private const int LeastSamples = 16_000;
 
+    /// <summary>No word is shorter than 50 ms: a click that comes without its quiet is nothing.</summary>
+    private const int ShortestWord = 800;
+
     /// <summary>No sentence of ours is longer than 20 s, and the encoder's memory grows with the square of the length.</summary>
     private const int MostSamples = 20 * 16_000;
     private static readonly PosteriorParameters Parameters = PosteriorParameters.Carried("neural-posterior.json");
@@ -64,7 +67,7 @@ public sealed class NeuralRecognizer : IRecognizer, IGathersEvidence
     private Evidence? Found(ReadOnlySpan<float> samples, Grammar grammar)
     {
         ObjectDisposedException.ThrowIf(disposed, this);
-        if (samples.IsEmpty || samples.Length > MostSamples)
+        if (samples.Length is < ShortestWord or > MostSamples)
         {
             return null;
         }
