@@ -1,4 +1,5 @@
 using System.CommandLine;
+using HandsFree.Benchmarks.Dictations;
 using HandsFree.Benchmarks.Hearing;
 using HandsFree.Benchmarks.Sphinx;
 
@@ -10,5 +11,6 @@ threshold.SetAction(parsed => SphinxThreshold.Run(parsed.GetValue(shared)!, pars
 return new RootCommand("HandsFree's measurements: speed, memory and errors are measured here and asserted nowhere")
 {
     HearingCommand.Make(),
+    DictationsCommand.Make(),
     threshold,
 }.Parse(args).Invoke();
