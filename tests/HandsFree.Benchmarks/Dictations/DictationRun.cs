@@ -16,7 +16,7 @@ namespace HandsFree.Benchmarks.Dictations;
 /// <summary>Plays the visits of one process.</summary>
 internal static class DictationRun
 {
-    private const int ProgressEvery = 50;
+    private const int ProgressEvery = 10;
 
     /// <summary>Plays them; null and a line where no engine can hear.</summary>
     public static (IReadOnlyList<PlayedVisit>? Visits, string Line) Play(DictationOptions options, TextWriter progress)
@@ -36,12 +36,13 @@ internal static class DictationRun
         Clips? clips = options.Clips.Count > 0 ? Clips.Read(options.Clips) : null;
         IVoiceBox voices = clips is null ? made : new ClipVoices(clips, made);
         var sayings = new Sayings(shelf);
+        var drawn = new Repertoire(sayings, options.Material, options.Seed);
         IVoice? voice = Voices.Best().Voice;
         var visits = new Visits
         {
             Grammars = new ListeningGrammars(shelf),
             Sayings = sayings,
-            Repertoire = clips is null ? new Repertoire(sayings, options.Material, options.Seed) : clips,
+            Repertoire = clips is null ? drawn : new ClipRepertoire(clips, drawn),
             Voices = voices,
             Acoustics = new Acoustics(voices, options.Noise),
             Recognizer = kept,
@@ -65,6 +66,6 @@ internal static class DictationRun
             }
         }
 
-        return (played, $"{choice.Line}; {kept.Heard} hearings, {kept.Known} known already");
+        return (played, FormattableString.Invariant($"{choice.Line}; {kept.Heard} hearings took {kept.HearingTime.TotalSeconds:0} s, {kept.Known} were known"));
     }
 }

@@ -11,8 +11,14 @@ internal sealed class Dictation
     /// <summary>The sentence that says it; of a count with tones, the command that begins it.</summary>
     public required string Sentence { get; init; }
 
-    /// <summary>The number that she counts with the program's tones; null without a count.</summary>
+    /// <summary>The number that she counted; null where she says the value itself.</summary>
     public int? Counted { get; init; }
+
+    /// <summary>She counts with the program's tones.</summary>
+    public bool WithTones { get; init; }
+
+    /// <summary>The number as she thinks of it: what she counted, where she counted.</summary>
+    public Measured Number => Counted is { } counted ? new Measured(Truth.Sign, counted) : Truth;
 
     /// <summary>The reading is not taken, the resident refused.</summary>
     public bool Refused { get; init; }

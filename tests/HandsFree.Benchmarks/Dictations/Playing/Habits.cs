@@ -37,6 +37,10 @@ internal sealed record Habits
     /// <summary>She corrects a wrong number in one breath; else she says no.</summary>
     public double CorrectInOneBreath { get; init; } = 0.6;
 
+    /// <summary>Asked to say the number again after a wrong read-back, she does as she is asked and says her number; else she says
+    /// "cancel" and begins anew. The first has the same mishearing twice saved.</summary>
+    public double SaysOverWrongReadBack { get; init; } = 0.5;
+
     /// <summary>A pulse is counted with the program's tones.</summary>
     public double CountWithTones { get; init; } = 0.04;
 

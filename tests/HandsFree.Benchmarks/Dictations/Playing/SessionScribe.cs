@@ -94,7 +94,7 @@ internal sealed class SessionScribe(double missRate, int visit, string voice, De
                 SaidTwiceAsPlanned = dictation.Acts.Any(a => a.Kind == ActKind.SecondSaying),
                 Disturbed = dictation.Disturbed,
                 Recheck = dictation.Recheck,
-                Counted = dictation.Counted is not null,
+                Counted = dictation.WithTones,
                 Refused = dictation.Refused,
                 Prompts = prompts,
                 WrongReadBacks = dictation.WrongReadBacks.Count,

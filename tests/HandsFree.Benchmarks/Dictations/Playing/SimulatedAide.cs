@@ -11,6 +11,7 @@ internal sealed class SimulatedAide(
 {
     private const int MostActs = 14;
     private const int MostMoves = 200;
+    private const int MostTriesAtTheDoor = 10;
     private const int Variants = 2;
 
     private readonly Dictionary<string, int> saidAtTheDoor = [];
@@ -20,10 +21,11 @@ internal sealed class SimulatedAide(
     private bool silent;
     private bool tryAgainAfterCancel;
     private bool wasLeftOpen;
+    private int triesAtTheDoor;
     private int moves;
 
-    /// <summary>Whether she gave the round up: it had come to no end.</summary>
-    public bool GaveUp { get; private set; }
+    /// <summary>Why she gave the round up; null where she did not.</summary>
+    public string? GaveUp { get; private set; }
 
     /// <summary>Her turn.</summary>
     /// <param name="texts">What the program has said since she was last heard, in order.</param>
@@ -41,9 +43,9 @@ internal sealed class SimulatedAide(
             return new AideMove.Wait();
         }
 
-        if (++moves > MostMoves)
+        if (++moves > MostMoves || triesAtTheDoor > MostTriesAtTheDoor)
         {
-            GaveUp = true;
+            GaveUp = triesAtTheDoor > MostTriesAtTheDoor ? "room and bed, name and birthday were not understood" : "too many turns";
             return new AideMove.Leave();
         }
 
@@ -64,6 +66,7 @@ internal sealed class SimulatedAide(
     private bool Listen(Prompt prompt)
     {
         identified |= prompt.Ready;
+        triesAtTheDoor = prompt.Ready ? 0 : triesAtTheDoor;
         standing = prompt.Wants switch
         {
             Wants.Options => standing,
@@ -120,8 +123,8 @@ internal sealed class SimulatedAide(
         null => AtTheBed(),
         _ when current is { Acts.Count: > MostActs } => GiveUp(),
         Wants.Confirmation or Wants.SayingAgain => Confirm(standing.Wants, standing.ReadBack),
-        Wants.Digits => IsMine(standing.Sign) ? Say(ActKind.Reading, Sayings.Digits(current!.Truth)) : Cancel(),
-        Wants.Value => IsMine(standing.Sign) ? Say(ActKind.Reading, sayings.Value(current!.Truth, voice, current.Acts.Count)) : Cancel(),
+        Wants.Digits => IsMine(standing.Sign) ? Say(ActKind.Reading, Sayings.Digits(current!.Number)) : Cancel(),
+        Wants.Value => IsMine(standing.Sign) ? Say(ActKind.Reading, sayings.Value(current!.Number, voice, current.Acts.Count)) : Cancel(),
         Wants.WholeReading => AtTheBed(),
         Wants.Count => current is { Counted: { } counted } ? Say(ActKind.Reading, sayings.Count(counted, voice, current.Acts.Count)) : Cancel(),
         Wants.NotTaken => ConfirmNotTaken(),
@@ -135,6 +138,7 @@ internal sealed class SimulatedAide(
     private AideMove.Sound AtTheDoor()
     {
         identified = false;
+        triesAtTheDoor++;
         return Identity(sayings.Place(resident, voice, Times("place")));
     }
 
@@ -156,8 +160,13 @@ internal sealed class SimulatedAide(
             return GiveUp();
         }
 
-        return Before() ?? Say(current.Counted is null ? ActKind.Reading : ActKind.Command, current.Sentence);
+        return Before() ?? (!current.WithTones ? Say(ActKind.Reading, Wording(current)) : Say(ActKind.Command, current.Sentence));
     }
+
+    // What was not understood is said another way.
+    private string Wording(Dictation reading) => reading.Acts.Count(a => a.Kind == ActKind.Reading) is > 0 and var times && reading is { Refused: false, Counted: null }
+        ? sayings.Reading(reading.Truth, voice, times)
+        : reading.Sentence;
 
     private AideMove? Before()
     {
@@ -216,20 +225,26 @@ internal sealed class SimulatedAide(
         }
 
         return InsteadOfAnAnswer() ?? (wants == Wants.SayingAgain
-            ? Say(right ? ActKind.SecondSaying : ActKind.Reading, Sayings.Digits(current.Truth))
+            ? Say(right ? ActKind.SecondSaying : ActKind.Reading, Sayings.Digits(current.Number))
             : Say(ActKind.Yes, sayings.Answer(true, voice, random.Next(2))));
     }
 
-    // Another sign, another way of taking it, or nothing of hers: dropped and said anew. Another number is corrected.
+    // Another sign, another way of taking it, or nothing of hers: dropped and said anew. Another number is corrected; where it was
+    // counted that would be ambiguous, for the program may want what was counted or what it makes.
     private AideMove.Sound Refuse(Wants wants, Measured readBack)
     {
-        if (current is not { Refused: false } || !HasSaidIt || readBack.Sign != current.Truth.Sign || readBack.SameNumber(current.Truth))
+        if (current is not { Refused: false } || !HasSaidIt || readBack.Sign != current.Truth.Sign || readBack.SameNumber(current.Truth)
+            || current.Counted is not null)
         {
             return Cancel();
         }
 
-        return wants == Wants.SayingAgain ? Say(ActKind.Reading, Sayings.Digits(current.Truth))
-            : random.NextDouble() < habits.CorrectInOneBreath ? Say(ActKind.No, sayings.Correction(current.Truth, voice, current.Acts.Count))
+        if (wants == Wants.SayingAgain)
+        {
+            return random.NextDouble() < habits.SaysOverWrongReadBack ? Say(ActKind.Reading, Sayings.Digits(current.Truth)) : Cancel();
+        }
+
+        return random.NextDouble() < habits.CorrectInOneBreath ? Say(ActKind.No, sayings.Correction(current.Truth, voice, current.Acts.Count))
             : Say(ActKind.No, sayings.Answer(false, voice, random.Next(2)));
     }
 

@@ -27,8 +27,8 @@ internal sealed class VisitPlan
             open.Add(chance < habits.Refused
                 ? new Dictation { Truth = drawn.Value, Sentence = sayings.Refused(sign, voice), Refused = true }
                 : sign == "pulse" && random.NextDouble() < habits.CountWithTones
-                    ? new Dictation { Truth = new Measured("pulse", 2 * counted), Sentence = "count", Counted = counted }
-                    : new Dictation { Truth = drawn.Value, Sentence = drawn.Sentence });
+                    ? new Dictation { Truth = new Measured("pulse", 2 * counted), Sentence = "count", Counted = counted, WithTones = true }
+                    : new Dictation { Truth = drawn.Value, Sentence = drawn.Sentence, Counted = drawn.Counted });
         }
     }
 
@@ -70,10 +70,14 @@ internal sealed class VisitPlan
 
         rechecks[sign] = before + 1;
         SpokenReading drawn = repertoire.Draw(sign, voice, random);
-        string sentence = instruction.Contains("digit by digit", StringComparison.Ordinal) && drawn.Value.Ways.Length == 0
-            ? $"{sign} {DigitNames.Of(drawn.Value)}"
-            : drawn.Sentence;
-        bool rest = instruction.Contains("minute", StringComparison.Ordinal);
-        open.Add(new Dictation { Truth = drawn.Value, Sentence = sentence, Recheck = true, AfterRest = rest });
+        bool digits = instruction.Contains("digit by digit", StringComparison.Ordinal) && drawn is { Counted: null, Value.Ways: "" };
+        open.Add(new Dictation
+        {
+            Truth = drawn.Value,
+            Sentence = digits ? $"{sign} {DigitNames.Of(drawn.Value)}" : drawn.Sentence,
+            Counted = drawn.Counted,
+            Recheck = true,
+            AfterRest = instruction.Contains("minute", StringComparison.Ordinal),
+        });
     }
 }

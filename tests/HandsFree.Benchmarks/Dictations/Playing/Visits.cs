@@ -93,7 +93,7 @@ internal sealed class Visits
         SessionEnd end = loop.Run("aide", $"visit-{visit}", CancellationToken.None);
         if (end != SessionEnd.Goodbye)
         {
-            scribe.Found("no end", aide.GaveUp ? "the aide gave up after many turns" : "nothing happened for minutes");
+            scribe.Found("no end", aide.GaveUp ?? "nothing happened for minutes");
         }
         else if (!plan.IsDone)
         {

@@ -27,10 +27,10 @@ internal sealed class Repertoire(Sayings sayings, int perSign, int seed) : IRepe
         if (sign is "pulse" or "respirations" && random.NextDouble() < 0.1)
         {
             int counted = (sign == "pulse" ? 30 : 6) + random.Next(sign == "pulse" ? 16 : 5);
-            return new SpokenReading(new Measured(sign, 2 * counted), sayings.Counted(sign, counted, 30, voice));
+            return new SpokenReading(new Measured(sign, 2 * counted), sayings.Counted(sign, counted, 30, voice), counted);
         }
 
         Measured value = LikelyValues.Draw(sign, random);
-        return new SpokenReading(value, sayings.Reading(value, voice));
+        return new SpokenReading(value, sayings.Reading(value, voice, 0));
     }
 }

@@ -13,10 +13,19 @@ internal sealed class Sayings(GrammarShelf shelf)
 {
     private static readonly Dictionary<string, string> Rules = new() { ["blood pressure"] = "pressure" };
 
+    // What was not understood is said another way; after so many the first one comes again.
+    private const int MostWays = 4;
+
+    // Ways that stand side by side in a grammar differ little.
+    private const int Stride = 7919;
+
     private readonly Dictionary<string, IReadOnlyList<string>> known = [];
 
     /// <summary>A whole reading.</summary>
-    public string Reading(Measured value, string voice) => One(shelf.Of("readings"), ReadingRecord(value), voice, 0);
+    /// <param name="value">The reading.</param>
+    /// <param name="voice">Who says it.</param>
+    /// <param name="time">0 for the first time; what was not understood is said another way.</param>
+    public string Reading(Measured value, string voice, int time) => One(shelf.Of("readings"), ReadingRecord(value), voice, time);
 
     /// <summary>A count that was made without the program's tones: "pulse forty four in thirty seconds".</summary>
     public string Counted(string sign, int counted, int seconds, string voice) => One(
@@ -100,7 +109,7 @@ internal sealed class Sayings(GrammarShelf shelf)
         }
 
         return ways.Count > 0
-            ? Steady.Of(ways, key, voice, time % 2)
+            ? ways[(Steady.Number(key, voice) + (Stride * (time % MostWays))) % ways.Count]
             : throw new InvalidOperationException($"the grammar {grammar.Name} has no sentence for {meaning}");
     }
 }

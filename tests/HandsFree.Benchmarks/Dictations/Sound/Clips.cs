@@ -5,8 +5,10 @@ using HandsFree.Benchmarks.Dictations.Saying;
 namespace HandsFree.Benchmarks.Dictations.Sound;
 
 /// <summary>Folders of recordings with a transcripts.tsv (file, speaker, words, reading or meaning).</summary>
-internal sealed class Clips : IRepertoire
+internal sealed class Clips
 {
+    private const int MostOfOthers = 8;
+
     private readonly Dictionary<(string Speaker, string Words), string> files = [];
     private readonly ILookup<(string Speaker, string Sign), SpokenReading> readings;
     private readonly ILookup<string, SpokenReading> bySign;
@@ -33,13 +35,10 @@ internal sealed class Clips : IRepertoire
     /// <summary>The file in which a speaker says these words, or null.</summary>
     public string? Saying(string speaker, string words) => files.GetValueOrDefault((speaker, words));
 
-    /// <summary>A recorded reading of this speaker; where he has none of this sign, words of another one, which a made voice will say.</summary>
-    public SpokenReading Draw(string sign, string voice, Random random)
-    {
-        SpokenReading[] own = [.. readings[(voice, sign)]];
-        own = own.Length > 0 ? own : [.. bySign[sign].OrderBy(r => Steady.Number(voice, r.Sentence)).Take(8)];
-        return own.Length > 0 ? own[random.Next(own.Length)] : throw new InvalidDataException($"the recordings have no reading of {sign}");
-    }
+    /// <summary>What this speaker was recorded reading of a sign; where he has none, some of what others read; none where nobody did.</summary>
+    public IReadOnlyList<SpokenReading> Readings(string sign, string speaker) =>
+        readings[(speaker, sign)].Any() ? [.. readings[(speaker, sign)]]
+        : [.. bySign[sign].OrderBy(r => Steady.Number(speaker, r.Sentence)).Take(MostOfOthers)];
 
     private static IEnumerable<(string, string, string, JsonObject)> ReadFolder(string folder)
     {

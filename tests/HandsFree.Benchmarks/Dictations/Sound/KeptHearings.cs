@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Runtime.InteropServices;
 using System.Security.Cryptography;
 using HandsFree.Language.Grammars;
@@ -17,6 +18,9 @@ internal sealed class KeptHearings(IRecognizer engine, string stamp, HearingStor
     /// <summary>Hearings that the engine did.</summary>
     public int Heard { get; private set; }
 
+    /// <summary>Time that the engine took for them.</summary>
+    public TimeSpan HearingTime { get; private set; }
+
     /// <summary>Hearings that were known.</summary>
     public int Known { get; private set; }
 
@@ -34,7 +38,9 @@ internal sealed class KeptHearings(IRecognizer engine, string stamp, HearingStor
         }
 
         Heard++;
+        long before = Stopwatch.GetTimestamp();
         Speech.Hearing hearing = engine.Hear(samples, grammar);
+        HearingTime += Stopwatch.GetElapsedTime(before);
         store.Keep(key, hearing, grammar);
         return hearing;
     }
