@@ -41,6 +41,9 @@ internal sealed partial record Prompt
     /// <summary>What it asks for.</summary>
     public Wants Wants { get; private init; }
 
+    /// <summary>Whether it lists what can be said.</summary>
+    public bool HasOptions => Text.Contains("You can say: ", StringComparison.Ordinal);
+
     /// <summary>The reading that it reads back, or null.</summary>
     public Measured? ReadBack { get; private init; }
 

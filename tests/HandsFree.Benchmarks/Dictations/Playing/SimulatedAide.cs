@@ -9,9 +9,10 @@ namespace HandsFree.Benchmarks.Dictations.Playing;
 internal sealed class SimulatedAide(
     Sayings sayings, Habits habits, VisitPlan plan, Resident resident, string voice, string residentVoice, Random random, IAideWatcher watcher)
 {
-    private const int MostActs = 14;
+    private const int MostActs = 10;
     private const int MostMoves = 200;
-    private const int MostTriesAtTheDoor = 10;
+    private const int MostTriesAtTheDoor = 6;
+    private const int MostGoodbyes = 2;
     private const int Variants = 2;
 
     private readonly Dictionary<string, int> saidAtTheDoor = [];
@@ -22,6 +23,7 @@ internal sealed class SimulatedAide(
     private bool tryAgainAfterCancel;
     private bool wasLeftOpen;
     private int triesAtTheDoor;
+    private int goodbyes;
     private int moves;
 
     /// <summary>Why she gave the round up; null where she did not.</summary>
@@ -43,9 +45,12 @@ internal sealed class SimulatedAide(
             return new AideMove.Wait();
         }
 
-        if (++moves > MostMoves || triesAtTheDoor > MostTriesAtTheDoor)
+        GaveUp = ++moves > MostMoves ? "too many turns"
+            : triesAtTheDoor > MostTriesAtTheDoor ? "room and bed, name or birthday were not understood"
+            : goodbyes > MostGoodbyes ? "goodbye was not understood"
+            : null;
+        if (GaveUp is not null)
         {
-            GaveUp = triesAtTheDoor > MostTriesAtTheDoor ? "room and bed, name and birthday were not understood" : "too many turns";
             return new AideMove.Leave();
         }
 
@@ -71,6 +76,8 @@ internal sealed class SimulatedAide(
         {
             Wants.Options => standing,
             Wants.Nothing => prompt.Saved || prompt.Dropped || prompt.Ready ? null : standing,
+            // The list of what can be said names no question: she remembers which one it was.
+            Wants.Confirmation when prompt.HasOptions && standing is { Wants: Wants.SayingAgain } => standing,
             _ => prompt,
         };
         if (prompt.Saved && current is not null)
@@ -139,7 +146,8 @@ internal sealed class SimulatedAide(
     {
         identified = false;
         triesAtTheDoor++;
-        return Identity(sayings.Place(resident, voice, Times("place")));
+        int times = Times("place");
+        return Identity(sayings.Place(times % 3 == 2 ? resident with { Bed = null } : resident, voice, times));
     }
 
     private AideMove AtTheBed()
@@ -148,7 +156,7 @@ internal sealed class SimulatedAide(
         {
             if (plan.Next() is not { } next)
             {
-                return plan.Rests ? new AideMove.Wait() : Command("goodbye");
+                return plan.Rests ? new AideMove.Wait() : Goodbye();
             }
 
             current = next;
@@ -294,6 +302,12 @@ internal sealed class SimulatedAide(
         standing = null;
         End(heardSaved: false);
         return asked ? Command("cancel") : AtTheBed();
+    }
+
+    private AideMove.Sound Goodbye()
+    {
+        goodbyes++;
+        return Command("goodbye");
     }
 
     private AideMove.Sound Cancel()
