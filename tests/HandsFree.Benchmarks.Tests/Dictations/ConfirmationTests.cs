@@ -8,7 +8,7 @@ namespace HandsFree.Benchmarks.Tests.Dictations;
 /// <summary>What the confirmation is worth, with an engine that errs on purpose.</summary>
 public sealed class ConfirmationTests
 {
-    private const int Visits = 12;
+    private const int Visits = 8;
     private const double Mistaken = 0.2;
 
     [Fact]

@@ -43,6 +43,9 @@ public sealed class ReadBackEarTests
     [InlineData("Please answer. Was it taken just now?", "JustNow")]
     [InlineData("Short of breath?", "Symptom")]
     [InlineData("How many?", "Count")]
+    [InlineData("(CountBegins)", "Counting")]
+    [InlineData("(CountEnds)", "Count")]
+    [InlineData("Temperature, two six point four Celsius, is not possible. Temperature is left open.", "Nothing")]
     [InlineData("Saved.", "Nothing")]
     [InlineData("Again: Pulse, seven two.", "Confirmation")]
     public void A_question_is_understood(string text, string wants) => $"{Prompt.Of(text).Wants}".ShouldBe(wants);

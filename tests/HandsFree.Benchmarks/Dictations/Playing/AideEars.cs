@@ -21,7 +21,7 @@ internal sealed class AideEars : ISessionWatcher
         }
     }
 
-    /// <summary>The texts that she has not been told of.</summary>
+    /// <summary>The texts that she has not been told of; a tone is its name in brackets.</summary>
     public IReadOnlyList<string> Take()
     {
         lock (gate)
@@ -46,12 +46,17 @@ internal sealed class AideEars : ISessionWatcher
     {
         lock (gate)
         {
-            if (note is SessionNote.Said text)
+            string? heard = note switch
             {
-                said.Add(text.Text);
+                SessionNote.Said text => text.Text,
+                SessionNote.Sounded tone => $"({tone.Tone})",
+                _ => null,
+            };
+            if (heard is not null)
+            {
+                said.Add(heard);
+                answered = true;
             }
-
-            answered |= note is SessionNote.Said or SessionNote.Sounded;
         }
     }
 }

@@ -11,8 +11,8 @@ internal sealed partial record Prompt
         (Wants.Name, @"^.+\? Look first\.|^(.* )?Is this .+\?|^Look at the band or the photo"),
         (Wants.Birthday, @"^Day and month of birth\?|^Say the birthday\."),
         (Wants.Place, @"^Room and bed\?|^Say room and bed\.|^First the room and the bed\.|^Nobody is on the list in |^Say which\.|^Room \d+ has "),
-        (Wants.Count, @"^How many( did you count)?\?|^Say the number that you counted\."),
-        (Wants.Counting, @"^Count the pulse for (thirty|sixty) seconds, from the tone\."),
+        (Wants.Count, @"^How many( did you count)?\?|^Say the number that you counted\.|^\(CountEnds\)$"),
+        (Wants.Counting, @"^Count the pulse for (thirty|sixty) seconds, from the tone\.|^\(CountBegins\)$"),
         (Wants.TryAgain, @"^Try again\?|^Try again, or write it on paper\?"),
         (Wants.JustNow, @"^Was it taken just now\?"),
         (Wants.Symptom, @"^Short of breath\?|^Chest pain, headache, or weakness\?"),
@@ -117,7 +117,7 @@ internal sealed partial record Prompt
             }
         }
 
-        if (ReadBackEar.Understand(sentence.TrimEnd('.')) is { } readBack)
+        if (!sentence.EndsWith(", is not possible.", StringComparison.Ordinal) && ReadBackEar.Understand(sentence.TrimEnd('.')) is { } readBack)
         {
             return this with { ReadBack = readBack, Wants = Wants.Confirmation };
         }
