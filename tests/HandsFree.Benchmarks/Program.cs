@@ -1,6 +1,9 @@
 using System.CommandLine;
+using HandsFree.Benchmarks.AllEngines;
+using HandsFree.Benchmarks.Comparing;
 using HandsFree.Benchmarks.Dictations;
 using HandsFree.Benchmarks.Hearing;
+using HandsFree.Benchmarks.Micro;
 using HandsFree.Benchmarks.Sphinx;
 
 Argument<string> shared = new("AUDIO") { Description = "The folder of shared recordings" };
@@ -11,6 +14,9 @@ threshold.SetAction(parsed => SphinxThreshold.Run(parsed.GetValue(shared)!, pars
 return new RootCommand("HandsFree's measurements: speed, memory and errors are measured here and asserted nowhere")
 {
     HearingCommand.Make(),
+    EnginesCommand.Make(),
+    CompareCommand.Make(),
     DictationsCommand.Make(),
+    MicroCommand.Make(),
     threshold,
 }.Parse(args).Invoke();
