@@ -45,7 +45,7 @@ internal sealed class SimulatedAide(
             return new AideMove.Wait();
         }
 
-        GaveUp = ++moves > MostMoves ? "too many turns"
+        GaveUp = moves > MostMoves ? "too many turns"
             : triesAtTheDoor > MostTriesAtTheDoor ? "room and bed, name or birthday were not understood"
             : goodbyes > MostGoodbyes ? "goodbye was not understood"
             : null;
@@ -55,7 +55,9 @@ internal sealed class SimulatedAide(
         }
 
         // At the door only questions about the resident are expected.
-        return strange && !identified && standing is null ? Command("stop") : Answer();
+        AideMove move = strange && !identified && standing is null ? Command("stop") : Answer();
+        moves += move is AideMove.Sound ? 1 : 0;
+        return move;
     }
 
     /// <summary>The round is over, whatever she had in hand.</summary>
