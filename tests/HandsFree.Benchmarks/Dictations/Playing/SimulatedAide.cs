@@ -6,7 +6,7 @@ namespace HandsFree.Benchmarks.Dictations.Playing;
 
 /// <summary>The aide at one resident: goes through her plan, hears what the program says as text, and answers it. She knows nothing of
 /// the program but its words.</summary>
-internal sealed class SimulatedAide(
+internal sealed partial class SimulatedAide(
     Sayings sayings, Habits habits, VisitPlan plan, Resident resident, string voice, string residentVoice, Random random, IAideWatcher watcher)
 {
     private const int MostActs = 10;
@@ -178,49 +178,6 @@ internal sealed class SimulatedAide(
         ? sayings.Reading(reading.Truth, voice, times)
         : reading.Sentence;
 
-    private AideMove? Before()
-    {
-        if (current!.DisturbedBefore)
-        {
-            return null;
-        }
-
-        current.DisturbedBefore = true;
-        double chance = random.NextDouble();
-        return (chance -= habits.ChatBefore) < 0 ? Disturb(new Utterance(voice, Any(SmallTalk.Aide), Variant))
-            : (chance -= habits.GuessBefore) < 0 ? Disturb(new Utterance(voice, sayings.Guess(voice, random.Next(6)), Variant))
-            : chance - habits.CoughBefore < 0 ? Disturb(Cough())
-            : null;
-    }
-
-    private AideMove? InsteadOfAnAnswer()
-    {
-        if (current is null || current.DisturbedInstead)
-        {
-            return null;
-        }
-
-        current.DisturbedInstead = true;
-        double chance = random.NextDouble();
-        if ((chance -= habits.Silent) < 0)
-        {
-            silent = true;
-            current.Acts.Add(new Act(ActKind.Disturbance, false));
-            return new AideMove.Wait();
-        }
-
-        if ((chance -= habits.Stop) < 0)
-        {
-            (standing, identified) = (null, false);
-            return Disturb(new Utterance(voice, "stop", Variant));
-        }
-
-        return (chance -= habits.ChatInstead) < 0 ? Disturb(new Utterance(voice, Any(SmallTalk.Aide), Variant))
-            : (chance -= habits.CoughInstead) < 0 ? Disturb(Cough())
-            : chance - habits.ResidentInstead < 0 ? Disturb(new Utterance(residentVoice, Any(SmallTalk.Resident), Variant, habits.ResidentDecibels))
-            : null;
-    }
-
     private AideMove Confirm(Wants wants, Measured? readBack)
     {
         bool right = readBack is null || (current is { Refused: false } && HasSaidIt && readBack.Is(current.Truth));
@@ -337,15 +294,7 @@ internal sealed class SimulatedAide(
         return Heard(words);
     }
 
-    private AideMove.Sound Disturb(Utterance utterance)
-    {
-        current!.Acts.Add(new Act(ActKind.Disturbance, false));
-        return new AideMove.Sound(utterance);
-    }
-
     private AideMove.Sound Heard(string words) => new(new Utterance(voice, words, Variant));
-
-    private Utterance Cough() => new(Utterance.Cough, $"{random.Next(4)}", Variant);
 
     private int Variant => random.Next(Variants);
 
