@@ -2,6 +2,7 @@ using System.CommandLine;
 using HandsFree.Benchmarks.AllEngines;
 using HandsFree.Benchmarks.Calibrating;
 using HandsFree.Benchmarks.Comparing;
+using HandsFree.Benchmarks.Dictations;
 using HandsFree.Benchmarks.Hearing;
 using HandsFree.Benchmarks.Micro;
 
@@ -11,5 +12,6 @@ return new RootCommand("HandsFree's measurements: speed, memory and errors are m
     EnginesCommand.Make(),
     CompareCommand.Make(),
     CalibrateCommand.Make(),
+    DictationsCommand.Make(),
     MicroCommand.Make(),
 }.Parse(args).Invoke();
