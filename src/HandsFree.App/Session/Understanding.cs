@@ -1,4 +1,5 @@
 using HandsFree.Core.Dialogue;
+using HandsFree.Core.Hearings;
 using HandsFree.Core.Meanings;
 using HandsFree.Core.Quantities;
 using HandsFree.Speech;
@@ -35,9 +36,19 @@ internal static class Understanding
         {
             Probability = best.Probability,
             Margin = double.IsPositiveInfinity(hearing.Margin) ? null : hearing.Margin,
+            Alternatives = Alternatives(hearing, weightUnit),
             RunnerUp = hearing.RunnerUp is { } next ? MeaningMap.From(next.Meaning, weightUnit) : null,
             RunnerUpWords = hearing.RunnerUp?.Words,
             LevelDecibels = levelDecibels,
         };
     }
+
+    /// <summary>Each meaning once: two candidates may mean the same, "yes" said in two ways.</summary>
+    private static IReadOnlyList<Possible<Meaning>> Alternatives(Speech.Hearing hearing, WeightUnit weightUnit) =>
+        [.. hearing.Candidates
+            .Select(c => (Meaning: MeaningMap.From(c.Meaning, weightUnit), c.Probability))
+            .Where(c => c.Meaning is not null)
+            .GroupBy(c => c.Meaning!)
+            .Select(g => new Possible<Meaning>(g.Key, Math.Min(1, g.Sum(c => c.Probability))))
+            .OrderByDescending(p => p.Probability)];
 }

@@ -1,3 +1,4 @@
+using HandsFree.Core.Hearings;
 using HandsFree.Core.Meanings;
 
 namespace HandsFree.Core.Dialogue;
@@ -17,6 +18,10 @@ public abstract record DialogueEvent(DateTimeOffset At)
 
         /// <summary>Difference of the log posteriors to the next meaning (natural logarithm), 0 or more; null without one.</summary>
         public double? Margin { get; init; }
+
+        /// <summary>All meanings that were possible, the best among them, likeliest first, each once; what the probabilities lack to 1 is "none
+        /// of these". Empty where they are not known, and where typed.</summary>
+        public IReadOnlyList<Possible<Meaning>> Alternatives { get; init; } = [];
 
         /// <summary>The next meaning, or null.</summary>
         public Meaning? RunnerUp { get; init; }

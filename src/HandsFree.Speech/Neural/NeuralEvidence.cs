@@ -19,21 +19,25 @@ internal static class NeuralEvidence
             [.. found.Values.Select(v => new FoundValue(v.Key, v.Value.Words, Value(
                 v.Value.LogProbability - found.FreeLogProbability,
                 noise,
-                SpeechLength.TooLong(v.Value.Words, seconds),
-                TextDistance.Of(v.Value.Written, found.FreeText))))],
-            new Dictionary<string, double> { [Facts.Bias] = 1, [Facts.Noise] = noise, [Facts.LeftOut] = leftOut },
+                SpeechLength.TooLong(v.Value.Words, seconds))))],
+            new Dictionary<string, double>
+            {
+                [Facts.Bias] = 1,
+                [Facts.Noise] = noise,
+                [Facts.LeftOut] = leftOut,
+                [Facts.Unlike] = found.Values.Values.Select(v => TextDistance.Of(v.Written, found.FreeText)).DefaultIfEmpty(1).Min(),
+            },
             found.FreeText,
             found.FreeIsPrefix)
         {
-            Unfound = double.IsNegativeInfinity(found.Dropped) ? null : Value(leftOut, noise, 0, 0),
+            Unfound = double.IsNegativeInfinity(found.Dropped) ? null : Value(leftOut, noise, 0),
         };
     }
 
-    private static Dictionary<string, double> Value(double score, double noise, double tooLong, double unlike) => new()
+    private static Dictionary<string, double> Value(double score, double noise, double tooLong) => new()
     {
         [Facts.Score] = score,
         [Facts.ScoreInNoise] = score * noise,
         [Facts.TooLong] = tooLong,
-        [Facts.Unlike] = unlike,
     };
 }

@@ -12,9 +12,6 @@ public sealed class NeuralRecognizer : IRecognizer, IGathersEvidence
 
     private const int LeastSamples = 16_000;
 
-    /// <summary>No word is shorter than 50 ms: a click that comes without its quiet is nothing.</summary>
-    private const int ShortestWord = 800;
-
     /// <summary>No sentence of ours is longer than 20 s, and the encoder's memory grows with the square of the length.</summary>
     private const int MostSamples = 20 * 16_000;
     private static readonly PosteriorParameters Parameters = PosteriorParameters.Carried("neural-posterior.json");
@@ -67,26 +64,20 @@ public sealed class NeuralRecognizer : IRecognizer, IGathersEvidence
     private Evidence? Found(ReadOnlySpan<float> samples, Grammar grammar)
     {
         ObjectDisposedException.ThrowIf(disposed, this);
-        if (samples.Length is < ShortestWord or > MostSamples)
+        if (samples.Length > MostSamples)
         {
             return null;
         }
 
         float[] padded = new float[Math.Max(samples.Length, LeastSamples)];
         int start = (padded.Length - samples.Length) / 2;
-        bool silent = true;
         for (int i = 0; i < samples.Length; i++)
         {
             padded[start + i] = float.IsFinite(samples[i]) ? Math.Clamp(samples[i], -1, 1) : 0;
-            silent &= padded[start + i] == 0;
         }
 
-        if (silent)
-        {
-            return null;
-        }
-
-        return NeuralEvidence.Of(search.Run(padded, Automaton(grammar)), samples.Length / 16000.0, SpeechToNoise.Decibels(padded));
+        return Click.Is(padded) ? null
+            : NeuralEvidence.Of(search.Run(padded, Automaton(grammar)), samples.Length / 16000.0, SpeechToNoise.Decibels(padded));
     }
 
     /// <inheritdoc/>

@@ -12,9 +12,6 @@ internal static class Facts
     /// <summary>Of a value: seconds by which the speech is longer than the value's words can take.</summary>
     public const string TooLong = "too long";
 
-    /// <summary>Of a value: how different its likeliest written form is from what was heard freely; 0 to 1.</summary>
-    public const string Unlike = "unlike";
-
     /// <summary>Of the utterance: always 1.</summary>
     public const string Bias = "bias";
 
@@ -23,6 +20,10 @@ internal static class Facts
 
     /// <summary>Of the utterance: the score that a value which the search left out may have at most, not below -12.</summary>
     public const string LeftOut = "left out";
+
+    /// <summary>Of the utterance: how different what was heard freely is from the likeliest written form of the value most like it; 0 to 1.
+    /// It speaks for "none of these" and never for one value against another, for which there is the score.</summary>
+    public const string Unlike = "unlike";
 
     /// <summary>Of the utterance: lead of the phone loop over the grammar, score for each frame.</summary>
     public const string Lead = "lead";

@@ -76,7 +76,8 @@ public sealed class SphinxRecognizer : IRecognizer, IGathersEvidence
         ObjectDisposedException.ThrowIf(disposed, this);
         searches.Use(grammar);
         short[] pcm = Pcm.To16Bits(samples);
-        return Pcm.LoudestDecibels(pcm) >= parameters.SilenceDecibels
+        return !Click.Is(samples)
+            && Pcm.LoudestDecibels(pcm) >= parameters.SilenceDecibels
             && decoder.Decode(pcm, parameters.Hypotheses) is { } result
             && loop.PerFrame(pcm) is { } free
             ? new SphinxEvidence(result.Words, result.List, free - result.PerFrame)

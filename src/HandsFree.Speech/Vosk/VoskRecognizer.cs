@@ -54,7 +54,7 @@ public sealed class VoskRecognizer : IRecognizer, IGathersEvidence
     {
         ObjectDisposedException.ThrowIf(disposed, this);
         string list = Phrases(grammar);
-        if (samples.IsEmpty)
+        if (Click.Is(samples))
         {
             return null;
         }

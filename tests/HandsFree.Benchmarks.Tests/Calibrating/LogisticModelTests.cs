@@ -56,6 +56,7 @@ public sealed class LogisticModelTests
 
     private static EvidenceRow Row(double[] scores, int right) => new()
     {
+        Run = "",
         Condition = "clean",
         Set = "set",
         File = "file",

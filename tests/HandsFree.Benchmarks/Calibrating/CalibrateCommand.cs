@@ -6,7 +6,7 @@ using HandsFree.App.Composition;
 using HandsFree.App.Hear;
 using HandsFree.App.Hearing;
 using HandsFree.Benchmarks.Hearing;
-using HandsFree.Benchmarks.Noise;
+using HandsFree.Benchmarks.Microphone;
 using HandsFree.Benchmarks.Recordings;
 using HandsFree.Language.Grammars;
 using HandsFree.Speech;
@@ -25,7 +25,7 @@ internal static class CalibrateCommand
         Argument<string[]> folders = new("FOLDER") { Arity = ArgumentArity.ZeroOrMore, Description = $"Folders with a {TranscriptTable.Name}; none: only what --evidence holds" };
         Option<string> engine = new("--engine") { Required = true, Description = "neural, sphinx or vosk" };
         engine.AcceptOnlyFromAmong([.. LogisticModel.OfEngines.Keys]);
-        Option<string[]> conditions = new("--conditions") { DefaultValueFactory = _ => ["clean"], AllowMultipleArgumentsPerToken = true, Description = "clean, or a noise and its dB: pink:15 babble:10" };
+        Option<string[]> conditions = new("--conditions") { DefaultValueFactory = _ => ["clean"], AllowMultipleArgumentsPerToken = true, Description = "clean, a noise and its dB, or a microphone fault: pink:15 babble:10 reverb:0.6" };
         Option<int> every = new("--every") { DefaultValueFactory = _ => 1, Description = "Only each Nth recording" };
         Option<int> seed = new("--seed") { DefaultValueFactory = _ => 1, Description = "Of the noise" };
         Option<string?> state = new("--listening-for") { Description = "One state for all; without it the state goes by the meaning" };
@@ -69,13 +69,16 @@ internal static class CalibrateCommand
             GrammarShelf shelf = services.GetRequiredService<GrammarShelf>();
             Grammar? own = grammarFile is null ? null : Grammar.Load(grammarFile);
             var run = new EvidenceRun((IGathersEvidence)recognizer, services.GetRequiredService<FileHearing>());
+            string folderNames = string.Join(' ', folders.Select(f => Path.GetFileName(Path.TrimEndingDirectorySeparator(f))));
+            string command = $"{Today()}: calibrate {folderNames} --engine {engine} --conditions {string.Join(' ', conditions)} --every {every} --seed {seed}"
+                + (state is null ? "" : $" --listening-for {state}") + (grammarFile is null ? "" : $" --grammar {Path.GetFileName(grammarFile)}");
             using var writer = new StreamWriter(evidence, append: true) { AutoFlush = true };
             foreach (string condition in conditions)
             {
-                var sounds = new SoundMaker(null, Noise(condition, seed), seed);
+                SoundMaker sounds = Sounds(condition, seed);
                 foreach (string folder in folders)
                 {
-                    foreach (EvidenceRow row in run.Gather(TranscriptTable.Read(folder), every, GrammarOf, condition, sounds))
+                    foreach (EvidenceRow row in run.Gather(TranscriptTable.Read(folder), every, GrammarOf, condition, sounds, command))
                     {
                         writer.WriteLine(JsonSerializer.Serialize(row));
                     }
@@ -86,11 +89,13 @@ internal static class CalibrateCommand
         }
     }
 
-    private static NoiseMaker? Noise(string condition, int seed) => condition.Split(':') switch
+    private static SoundMaker Sounds(string condition, int seed) => condition.Split(':') switch
     {
-        ["clean"] => null,
-        [var kind, var db] when double.TryParse(db, NumberStyles.Float, CultureInfo.InvariantCulture, out double snr) => new(kind, snr, seed),
-        _ => throw new InvalidDataException($"--conditions {condition}: write clean, or a noise and its dB: pink:15"),
+        ["clean"] => new(null, null, seed),
+        [("pink" or "babble") and var kind, var db] when double.TryParse(db, NumberStyles.Float, CultureInfo.InvariantCulture, out double snr) =>
+            new(null, new(kind, snr, seed), seed),
+        ["pink" or "babble", ..] => throw new InvalidDataException($"--conditions {condition}: write the noise with its dB: pink:15"),
+        _ => new(MicrophoneFaults.Parse(condition), null, seed),
     };
 
     /// <summary>Fits on all but one part of the speakers and judges on that part, part by part; what is written is fitted on all.</summary>
@@ -113,8 +118,8 @@ internal static class CalibrateCommand
 
         JsonObject run = new()
         {
-            ["date"] = TimeProvider.System.GetUtcNow().ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
-            ["command"] = $"calibrate FOLDER... --engine {engine} --conditions CONDITION... --evidence FILE --out FILE, noise seed 1",
+            ["date"] = Today(),
+            ["commands"] = new JsonArray([.. rows.Select(r => r.Run).Distinct().Select(run => (JsonNode)run)]),
             ["recordings"] = new JsonArray([.. rows.GroupBy(r => $"{r.Set}, {r.State}, {r.Condition}").Select(g => (JsonNode)$"{g.Key}: {g.Count()}")]),
             ["speakers"] = speakers.Count,
             ["judged on speakers not seen, in parts of the speakers"] = Folds,
@@ -122,4 +127,6 @@ internal static class CalibrateCommand
         };
         return model.Parameters(model.Fit(rows), least, run);
     }
+
+    private static string Today() => TimeProvider.System.GetUtcNow().ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

@@ -5,7 +5,10 @@ namespace HandsFree.Benchmarks.Calibrating;
 /// <summary>What an engine found in one recording under one noise, and whether it was so: one line of an evidence file.</summary>
 internal sealed record EvidenceRow
 {
-    /// <summary>"clean", or the noise and its dB: "babble:10".</summary>
+    /// <summary>Date and command of the run that found it.</summary>
+    public required string Run { get; init; }
+
+    /// <summary>"clean", the noise and its dB ("babble:10"), or the microphone's fault ("reverb:0.6").</summary>
     public required string Condition { get; init; }
 
     /// <summary>The folder's name.</summary>

@@ -21,8 +21,9 @@ internal sealed class EvidenceRun(IGathersEvidence engine, FileHearing files)
     /// <param name="grammarOf">The grammar in force for a recording, and its name.</param>
     /// <param name="condition">The noise's name.</param>
     /// <param name="sounds">Puts the recording under noise.</param>
+    /// <param name="run">Date and command, for the rows.</param>
     public IEnumerable<EvidenceRow> Gather(
-        IReadOnlyList<Transcript> folder, int every, Func<Transcript, (Grammar Grammar, string Name)> grammarOf, string condition, SoundMaker sounds)
+        IReadOnlyList<Transcript> folder, int every, Func<Transcript, (Grammar Grammar, string Name)> grammarOf, string condition, SoundMaker sounds, string run)
     {
         foreach (Transcript said in folder.Where((_, i) => i % every == 0))
         {
@@ -31,7 +32,7 @@ internal sealed class EvidenceRun(IGathersEvidence engine, FileHearing files)
             var (grammar, name) = grammarOf(said);
             SpeechSegment? speech = files.Speech(clip with { Samples = sounds.Of(clip.Samples, said, folder) });
             Evidence? found = speech is null ? null : engine.Evidence(speech.Samples, grammar);
-            yield return Row(said, grammar, name, condition, found);
+            yield return Row(said, grammar, name, condition, found) with { Run = run };
         }
     }
 
@@ -41,6 +42,7 @@ internal sealed class EvidenceRun(IGathersEvidence engine, FileHearing files)
         HeardRow judged = Judge.Row(said, grammar, state, new(HearingOutcome.NoReading, [.. values.Select(v => new Candidate(v.Meaning, v.Words, 0))], ""));
         return new()
         {
+            Run = "",
             Condition = condition,
             Set = said.SetName,
             File = said.File,

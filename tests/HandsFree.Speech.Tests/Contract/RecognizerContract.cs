@@ -64,6 +64,27 @@ public abstract class RecognizerContract
             .ShouldBeOneOf(HearingOutcome.Nothing, HearingOutcome.NoReading);
     }
 
+    [Theory]
+    [InlineData(1, 0, 0)]
+    [InlineData(10, 0, 0)]
+    [InlineData(160, 0, 0.001)]
+    [InlineData(480, 0, 0.001)]
+    [InlineData(480, 0.008, 0.001)]
+    [InlineData(1600, 0.02, 0.003)]
+    public void A_click_in_the_quiet_that_speech_has_around_it_becomes_no_value(int length, double decay, double hiss)
+    {
+        using IRecognizer engine = Start();
+        var random = new Random(7);
+        float[] sound = [.. Enumerable.Range(0, Second * 6 / 5).Select(_ => (float)((random.NextDouble() - 0.5) * hiss))];
+        for (int i = 0; i < length; i++)
+        {
+            double size = decay > 0 ? Math.Exp(-i / (decay * Second)) : 1;
+            sound[(sound.Length / 2) + i] += (float)(0.6 * size * (random.Next(2) == 0 ? 1 : -1));
+        }
+
+        engine.Hear(sound, Fitting).Outcome.ShouldBeOneOf(HearingOutcome.Nothing, HearingOutcome.NoReading);
+    }
+
     [Fact]
     public void Samples_that_are_no_numbers_or_too_loud_do_no_harm()
     {

@@ -20,6 +20,25 @@ public sealed class NeuralEvidenceTests
         hearing.Best!.Probability.ShouldBeLessThanOrEqualTo(0.5);
     }
 
+    [Theory]
+    [InlineData("13")]
+    [InlineData("30")]
+    [InlineData("thirty or so")]
+    public void What_was_heard_freely_favours_neither_of_two_values_of_the_same_score(string heard)
+    {
+        Hearing hearing = Decide(Found((Thirteen, -2), (Thirty, -2), heard, free: -2), 1.6);
+        hearing.Candidates[0].Probability.ShouldBe(hearing.Candidates[1].Probability, 1e-12);
+        hearing.Margin.ShouldBe(0, 1e-9);
+        hearing.Outcome.ShouldBe(HearingOutcome.NoReading);
+    }
+
+    [Fact]
+    public void What_was_heard_freely_and_is_like_no_value_makes_none_of_these_likelier()
+    {
+        double like = Decide(Found((Thirteen, -2), (Thirty, -9), "13", free: -2), 1.6).Candidates.Sum(c => c.Probability);
+        Decide(Found((Thirteen, -2), (Thirty, -9), "lunch", free: -2), 1.6).Candidates.Sum(c => c.Probability).ShouldBeLessThan(like);
+    }
+
     [Fact]
     public void A_value_that_is_what_was_heard_freely_is_heard()
     {
@@ -48,8 +67,8 @@ public sealed class NeuralEvidenceTests
         FoundValue thirteen = evidence.Values.First(v => v.Meaning.Equals(Thirteen));
         thirteen.Facts[Facts.Score].ShouldBe(-1, 1e-12);
         thirteen.Facts[Facts.TooLong].ShouldBe(0);
-        thirteen.Facts[Facts.Unlike].ShouldBe(1, 1e-12); // "13" and "30": two edits of two
-        evidence.Values.First(v => v.Meaning.Equals(Thirty)).Facts[Facts.Unlike].ShouldBe(0);
+        evidence.Facts[Facts.Unlike].ShouldBe(0); // "30" is one of the two
+        thirteen.Facts.ShouldNotContainKey(Facts.Unlike);
         evidence.Facts[Facts.Noise].ShouldBe(1.8, 1e-12);
         evidence.Facts[Facts.LeftOut].ShouldBe(-5, 1e-12);
         thirteen.Facts[Facts.ScoreInNoise].ShouldBe(-1.8, 1e-12);
