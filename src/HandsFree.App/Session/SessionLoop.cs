@@ -66,6 +66,9 @@ internal sealed class SessionLoop : IDisposable
         }
     }
 
+    /// <summary>The port for keys: what is typed means what the same words spoken mean; from any thread. "Stop" silences at once.</summary>
+    public void Type(string text) => Queue.Post(new SessionEvent.Typed(text));
+
     /// <inheritdoc/>
     public void Dispose()
     {
@@ -137,6 +140,11 @@ internal sealed class SessionLoop : IDisposable
             case SessionEvent.SpeechOver speech:
                 speaking = false;
                 Take(speech);
+                break;
+            case SessionEvent.Typed typed:
+                DialogueEvent meant = TypedWords.Understand(typed.Text, parts.Grammars.For(listening.For), Now, parts.Settings.WeightUnit);
+                parts.Watcher.Saw(new SessionNote.Heard(Now, meant));
+                Step(meant);
                 break;
             case SessionEvent.PlaybackEnded when !mouth.IsBusy:
                 Played();

@@ -103,6 +103,7 @@ internal static class Recording
             Chains = set.Chains.SetItem(sign, chain.Add(reading.Id)),
             Open = set.Open.Remove(sign),
             NotTaken = set.NotTaken.Remove(sign),
+            AskAgain = set.AskAgain.Remove(sign),
             Refused = set.Refused.Remove(taken.Value),
             Upcoming = set.Upcoming.Without(sign),
             Guessed = false,

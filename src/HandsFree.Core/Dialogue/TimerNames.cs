@@ -7,6 +7,9 @@ internal static class TimerNames
 {
     public const string Count = "count";
 
+    /// <summary>The rest before a pressure.</summary>
+    public const string Rest = "rest";
+
     /// <summary>The rest before a recheck.</summary>
     public static string Recheck(VitalSign sign) => $"recheck {SignNames.Of(sign)}";
 }

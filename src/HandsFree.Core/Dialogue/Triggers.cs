@@ -30,6 +30,7 @@ internal static class Triggers
         Meaning.Counting { Word: CountWord.Start } => Trigger.StartCount,
         Meaning.Counting { Word: CountWord.Uneven } => Trigger.Uneven,
         Meaning.Counting => Trigger.Seconds,
+        Meaning.AboutRound => Trigger.AboutRound,
         Meaning.NotTaken => Trigger.NotTaken,
         Meaning.Hedge => Trigger.Hedge,
         Meaning.Command command => Of(command.Word),

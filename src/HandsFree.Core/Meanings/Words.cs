@@ -32,6 +32,7 @@ internal static class Words
         ["asleep"] = NotTakenReason.Asleep,
         ["not in the room"] = NotTakenReason.NotInRoom,
         ["not available"] = NotTakenReason.NotInRoom,
+        ["isolated"] = NotTakenReason.Isolated,
         ["no equipment"] = NotTakenReason.NoEquipment,
         ["could not obtain"] = NotTakenReason.CouldNotObtain,
     };
@@ -44,6 +45,17 @@ internal static class Words
         ["sixty seconds"] = CountWord.SixtySeconds,
         ["irregular"] = CountWord.Uneven,
         ["uneven"] = CountWord.Uneven,
+    };
+
+    public static readonly IReadOnlyDictionary<string, RoundWord> Round = new Dictionary<string, RoundWord>
+    {
+        ["machine"] = RoundWord.Machine,
+        ["by hand"] = RoundWord.ByHand,
+        ["pressure"] = RoundWord.Cuff,
+        ["was resting"] = RoundWord.WasResting,
+        ["was active"] = RoundWord.WasActive,
+        ["private"] = RoundWord.Private,
+        ["who is next"] = RoundWord.WhoIsNext,
     };
 
     public static readonly IReadOnlyDictionary<string, QueryKind> Queries = new Dictionary<string, QueryKind>

@@ -22,7 +22,7 @@ public sealed class MatcherTests
 
     [Theory]
     [InlineData("blood", true)]
-    [InlineData("blood pressure", true)]
+    [InlineData("blood", true)]
     [InlineData("Blood pressure, one", true)]
     [InlineData("blood pressure one eighteen", true)]
     [InlineData("blood pressure one eighteen over", true)]

@@ -38,6 +38,9 @@ internal sealed class SessionRig : IDisposable
     /// <summary>All that the session showed.</summary>
     public List<SessionNote> Notes { get; } = [];
 
+    /// <summary>What is typed at the beginning.</summary>
+    public IReadOnlyList<string> Typed { get; init; } = [];
+
     /// <summary>How much of the program's voice reaches the microphone, as an amplitude.</summary>
     public float Leak { get; init; }
 
@@ -84,6 +87,11 @@ internal sealed class SessionRig : IDisposable
             Watcher = new NoteTaker(Notes),
         });
         room.Session = loop.Queue;
+        foreach (string text in Typed)
+        {
+            loop.Type(text);
+        }
+
         return loop.Run("aide", "s1", CancellationToken.None);
     }
 

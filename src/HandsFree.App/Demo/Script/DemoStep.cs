@@ -31,6 +31,9 @@ internal abstract record DemoStep
         /// <summary>The number that she counted.</summary>
         public required string Counted { get; init; }
 
+        /// <summary>The number of breaths that she counts after it, for 60 seconds; null where the program does not ask for them.</summary>
+        public string? Breaths { get; init; }
+
         /// <summary>Text of the reading that it makes.</summary>
         public required string Meant { get; init; }
     }

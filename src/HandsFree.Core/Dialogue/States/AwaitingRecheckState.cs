@@ -32,13 +32,14 @@ internal static class AwaitingRecheckState
     {
         var stage = turn.Stage<Stage.AwaitingRecheck>();
         bool due = turn.Set.Waiting.Any(w => w.Sign == stage.Sign && w.DueAt <= turn.At);
-        return due && stage.Asked < 2 ? turn.Ask(stage with { Asked = stage.Asked + 1 }) : turn;
+        return due && !stage.Silent && stage.Asked < 2 ? turn.Ask(stage with { Asked = stage.Asked + 1 }) : turn;
     }
 
     private static Turn RestOver(Turn turn)
     {
         var stage = turn.Stage<Stage.AwaitingRecheck>();
-        return ((DialogueEvent.TimerElapsed)turn.Event).Name == TimerNames.Recheck(stage.Sign)
+        bool due = turn.Set.Waiting.Any(w => w.Sign == stage.Sign && w.DueAt <= turn.At);
+        return due && !stage.Silent && ((DialogueEvent.TimerElapsed)turn.Event).Name == TimerNames.Recheck(stage.Sign)
             ? turn.Say($"The rest is over. Now the {SignNames.Of(stage.Sign)}.")
             : turn;
     }

@@ -31,7 +31,7 @@ internal static class Pending
         .On([Trigger.Undo, Trigger.Worried], "this one first", Always.AnswerFirst, page.State)
         .Ignore(
             [
-                .. page.State == StateKind.AwaitingConfirmation ? new[] { Trigger.ValueAlone } : [], Trigger.CountSaid, Trigger.Continue,
+                .. page.State == StateKind.AwaitingConfirmation ? new[] { Trigger.ValueAlone } : [], Trigger.AboutRound, Trigger.CountSaid, Trigger.Continue,
                 Trigger.NextOrPrevious, Trigger.BirthDate, Trigger.BandNumber, Trigger.Query, Trigger.TimerElapsed, Trigger.Played,
             ]);
 
@@ -95,7 +95,7 @@ internal static class Pending
     private static Turn OfferQualified(this Turn turn, Reading reading)
     {
         (ReadBack waiting, string? amends) = turn.Waiting();
-        ReadBack anew = ReadBack.Of(waiting.Understood with { Reading = reading }, ReadBackTexts.Of(reading), turn.At);
+        ReadBack anew = ReadBack.Of(waiting.Understood with { Reading = reading }, turn.TextOf(reading), turn.At);
         return turn.State.Stage is Stage.AwaitingConfirmation
             ? turn.Ask(new Stage.AwaitingConfirmation(anew, amends) { Tries = turn.State.Stage.Tries })
             : turn.Ask(new Stage.AwaitingSayingAgain(anew, amends) { Tries = turn.State.Stage.Tries });

@@ -22,8 +22,8 @@ internal static class Prompts
     private static string First(Stage stage, Parts parts) => stage switch
     {
         Stage.AwaitingRoom => "Room and bed?",
-        Stage.AwaitingName s => Sentence.Join(SameName(s, parts), $"{s.Resident.Name}? Look first."),
-        Stage.AwaitingSecondIdentifier => "Day and month of birth?",
+        Stage.AwaitingName s => Sentence.Join(s.Note, SameName(s, parts), $"{s.Resident.Name}? Look first."),
+        Stage.AwaitingSecondIdentifier s => parts.Roster.BirthdayTellsApart(s.Resident) ? "Day and month of birth?" : "The number on band or photo?",
         Stage.AwaitingConfirmation s => Sentence.Capital(s.ReadBack.Text) + ".",
         Stage.AwaitingSayingAgain s => $"{Sentence.Capital(s.ReadBack.Text)}. Say the number again, digit by digit.",
         Stage.AwaitingValue { Why: WhyAsked.Doubtful } => "Say the digits, one by one.",
