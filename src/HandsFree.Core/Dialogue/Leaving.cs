@@ -48,6 +48,7 @@ internal static class Leaving
         turn = turn.Abandon(why);
         turn = turn.Set.Held.Aggregate(turn, (t, held) => t.DropHeld(held, why));
         turn = turn.Set.Waiting.Aggregate(turn, ReportUndone);
+        turn = PostureTest.End(turn);
         turn = turn.Set.RestingSince is null ? turn : RestClock.End(turn);
         ResidentSet set = turn.Set with { Held = [], Late = false, Upcoming = Observations.Circumstances.Unsaid };
         return turn with { State = turn.State with { Set = null, Left = turn.State.Left.SetItem(set.Resident.Id, set) } };

@@ -21,8 +21,9 @@ internal static class RestClock
     }
 
     /// <summary>The clock has run out: it is said where nothing else is in hand.</summary>
-    public static Turn Over(Turn turn) =>
-        ((DialogueEvent.TimerElapsed)turn.Event).Name == TimerNames.Rest
+    public static Turn Over(Turn turn) => PostureTest.Due(turn) is { } posture
+        ? posture
+        : ((DialogueEvent.TimerElapsed)turn.Event).Name == TimerNames.Rest
         && !turn.State.Stage.Silent
         && turn.StillDue().Contains(VitalSign.BloodPressure)
             ? turn.Go(new Stage.Ready { Asked = 1, Led = VitalSign.BloodPressure }).Say("The rest is over. Blood pressure?")

@@ -3,7 +3,7 @@ using HandsFree.Core.Quantities;
 
 namespace HandsFree.Core.Dialogue;
 
-/// <summary>Words about the round: machine or by hand, rest, the silence of the cuff, private, who is next.</summary>
+/// <summary>Words about the round: machine or by hand, rest, the silence of the cuff, private, posture test, who is next.</summary>
 internal static class RoundWords
 {
     public static Turn Hear(Turn turn) => (turn.Meant<Meaning.AboutRound>().Word, turn.State.Set) switch
@@ -15,6 +15,8 @@ internal static class RoundWords
         (RoundWord.Cuff, _) => turn.Go(Silent(turn.State.Stage)),
         (RoundWord.WasResting, _) => RestClock.End(turn).Say("Noted. The rest is done."),
         (RoundWord.WasActive, _) => RestClock.Begin(turn).Say("The rest begins now."),
+        (RoundWord.PostureTest, _) => PostureTest.Begin(turn),
+        (RoundWord.Unwell, _) => PostureTest.Unwell(turn),
         (RoundWord.Private, _) => Leading.Next(turn),
         var (word, _) => throw new ArgumentOutOfRangeException(nameof(turn), word, "no such word"),
     };

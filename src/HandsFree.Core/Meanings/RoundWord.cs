@@ -21,6 +21,12 @@ public enum RoundWord
     /// <summary>"Private": the program names the next reading in the ear, and the bare number is enough.</summary>
     Private,
 
+    /// <summary>"Posture test": the ordered pressures lying and standing.</summary>
+    PostureTest,
+
+    /// <summary>"Dizzy", "fell": ends a posture test.</summary>
+    Unwell,
+
     /// <summary>"Who is next".</summary>
     WhoIsNext,
 }

@@ -55,6 +55,8 @@ internal static class Words
         ["was resting"] = RoundWord.WasResting,
         ["was active"] = RoundWord.WasActive,
         ["private"] = RoundWord.Private,
+        ["posture test"] = RoundWord.PostureTest,
+        ["dizzy"] = RoundWord.Unwell,
         ["who is next"] = RoundWord.WhoIsNext,
     };
 

@@ -75,6 +75,7 @@ internal sealed class Aide(DemoManifest manifest, ClipShelf clips, AideMind mind
             DemoStep.Measure or DemoStep.Count or DemoStep.NotTaken => prompt.Contains("Saved.", StringComparison.Ordinal),
             DemoStep.Guess => prompt.Contains("guess cannot be saved", StringComparison.Ordinal),
             DemoStep.Chat => saidInStep.Count > 0,
+            DemoStep.RestClock => prompt.Contains("The rest is over", StringComparison.Ordinal),
             DemoStep.Rest => prompt.Contains("Now the ", StringComparison.Ordinal),
             _ => false,
         };
@@ -132,7 +133,7 @@ internal sealed class Aide(DemoManifest manifest, ClipShelf clips, AideMind mind
         step += Step is DemoStep.Rest && !recheckWaits ? 1 : 0;
         return Step switch
         {
-            DemoStep.Rest => new AideMove.Wait(),
+            DemoStep.Rest or DemoStep.RestClock => new AideMove.Wait(),
             DemoStep.Measure s => SayNamed(s.Say),
             DemoStep.Count s => SayNamed(s.Say),
             DemoStep.Guess s => SayNamed(s.Say),

@@ -10,6 +10,7 @@ namespace HandsFree.App.Demo.Script;
 [JsonDerivedType(typeof(NotTaken), "not taken")]
 [JsonDerivedType(typeof(Chat), "chat")]
 [JsonDerivedType(typeof(Rest), "rest")]
+[JsonDerivedType(typeof(RestClock), "rest clock")]
 internal abstract record DemoStep
 {
     /// <summary>Says a reading.</summary>
@@ -61,4 +62,7 @@ internal abstract record DemoStep
 
     /// <summary>Waits until the program says that a rest is over.</summary>
     public sealed record Rest : DemoStep;
+
+    /// <summary>Waits until the rest before a blood pressure is over.</summary>
+    public sealed record RestClock : DemoStep;
 }

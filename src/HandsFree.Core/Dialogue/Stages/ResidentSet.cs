@@ -41,6 +41,9 @@ internal sealed record ResidentSet(Resident Resident)
     /// <summary>Counts that are read back once the fingers are off the wrist, oldest first.</summary>
     public ImmutableList<HeldCount> Held { get; init; } = [];
 
+    /// <summary>How far a posture test is.</summary>
+    public PostureStep Posture { get; init; }
+
     /// <summary>When the rest before a pressure began; null where it is done or none is needed.</summary>
     public DateTimeOffset? RestingSince { get; init; }
 

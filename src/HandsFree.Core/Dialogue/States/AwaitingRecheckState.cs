@@ -18,7 +18,7 @@ internal static class AwaitingRecheckState
             StateKind.AwaitingValue,
             StateKind.AwaitingAnswer)
         .On(Trigger.NothingHeard, "ask for it, twice", Ask, StateKind.AwaitingRecheck)
-        .On(Trigger.TimerElapsed, "the rest is over: ask for it", RestOver, StateKind.AwaitingRecheck)
+        .On(Trigger.TimerElapsed, "the rest is over: ask for it", RestOver, StateKind.AwaitingRecheck, StateKind.Ready)
         .On(Trigger.Repeat, "say what to do", Always.Repeat, StateKind.AwaitingRecheck)
         .On([Trigger.Cancel, Trigger.GoBack], "later", Later, StateKind.Ready)
         .Ignore(
@@ -37,6 +37,11 @@ internal static class AwaitingRecheckState
 
     private static Turn RestOver(Turn turn)
     {
+        if (PostureTest.Due(turn) is { } posture)
+        {
+            return posture;
+        }
+
         var stage = turn.Stage<Stage.AwaitingRecheck>();
         bool due = turn.Set.Waiting.Any(w => w.Sign == stage.Sign && w.DueAt <= turn.At);
         return due && !stage.Silent && ((DialogueEvent.TimerElapsed)turn.Event).Name == TimerNames.Recheck(stage.Sign)
