@@ -21,6 +21,7 @@ internal sealed class Aide(DemoManifest manifest, ClipShelf clips, AideMind mind
     private int moves;
     private bool atBed;
     private bool nameAgreed;
+    private bool breathsReadBack;
     private string lastAnswer = "no";
 
     private DemoVisit? Visit => visit < manifest.Visits.Count ? manifest.Visits[visit] : null;
@@ -70,8 +71,7 @@ internal sealed class Aide(DemoManifest manifest, ClipShelf clips, AideMind mind
     {
         bool done = Step switch
         {
-            DemoStep.Count { Breaths: not null } => prompt.Contains("Saved.", StringComparison.Ordinal)
-                && !prompt.Contains("Respirations,", StringComparison.Ordinal),
+            DemoStep.Count { Breaths: not null } => breathsReadBack && prompt.Contains("Saved.", StringComparison.Ordinal),
             DemoStep.Measure or DemoStep.Count or DemoStep.NotTaken => prompt.Contains("Saved.", StringComparison.Ordinal),
             DemoStep.Guess => prompt.Contains("guess cannot be saved", StringComparison.Ordinal),
             DemoStep.Chat => saidInStep.Count > 0,
@@ -79,6 +79,7 @@ internal sealed class Aide(DemoManifest manifest, ClipShelf clips, AideMind mind
             DemoStep.Rest => prompt.Contains("Now the ", StringComparison.Ordinal),
             _ => false,
         };
+        breathsReadBack = !done && (breathsReadBack || prompt.Contains("Respirations,", StringComparison.Ordinal)) && Step is DemoStep.Count;
         if (done || (atBed && TriedLong))
         {
             step++;
