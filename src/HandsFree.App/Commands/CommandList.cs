@@ -14,6 +14,7 @@ internal static class CommandList
         HandoverCommand.Make(host),
         RulesCommand.Make(host),
         JournalCommand.Make(host),
+        PeopleCommand.Make(host),
         CheckCommand.Make(host),
     ];
 }

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using HandsFree.App.Hear;
 using HandsFree.App.Homes;
+using HandsFree.App.Unlocking;
 using HandsFree.App.RuleDesk;
 using HandsFree.Core.Dialogue;
 using HandsFree.Core.Journal;
@@ -41,7 +42,8 @@ internal static class RulesTryCommand
             }
 
             DateTimeOffset now = home.Settings.Here(host.Surroundings.Time.GetUtcNow());
-            (DecisionContext? context, string? error) = Context(parsed.GetValue(resident), parsed.GetValue(rechecks), home, now);
+            (DecisionContext? context, string? error) = Context(
+                parsed.GetValue(resident), parsed.GetValue(rechecks), home, services.GetRequiredService<Unlocker>(), now);
             if (context is null)
             {
                 return host.Refuse(error!);
@@ -57,7 +59,8 @@ internal static class RulesTryCommand
     private static Meaning? Understood(string text, Home home, GrammarShelf shelf) =>
         Matcher.Match(shelf.Of("readings"), TypedWords.Spoken(text)) is [{ } value] ? MeaningMap.From(value, home.Settings.WeightUnit) : null;
 
-    private static (DecisionContext? Context, string? Error) Context(string? id, int rechecks, Home home, DateTimeOffset now)
+    private static (DecisionContext? Context, string? Error) Context(
+        string? id, int rechecks, Home home, Unlocker unlocker, DateTimeOffset now)
     {
         HashSet<string> noSymptoms = [];
         if (id is null)
@@ -71,7 +74,7 @@ internal static class RulesTryCommand
             return (null, $"{home.Folder.RosterFile} has no resident with the id \"{id}\"; write one that it has");
         }
 
-        (IReadOnlyList<JournalEvent>? journal, string? error) = JournalContent.Read(home.Folder);
+        (IReadOnlyList<JournalEvent>? journal, string? error) = JournalContent.Read(home.Folder, unlocker, "rules try");
         return journal is null
             ? (null, error)
             : (new DecisionContext(resident, PastReadings.Of(journal, id), rechecks, now, noSymptoms), null);

@@ -73,7 +73,10 @@ public sealed class DemoCommandTests
         string record = home.At("exchange");
         CommandRun run = Run(home, shift.Root, "demo", "--fast", "--engine", "sphinx", "--home", home.At("made-up"), "--record", record);
         run.Code.ShouldBe(0, run.Out + run.Error);
-        CommandRun handover = CommandRun.Of(home, "handover", "--home", home.At("made-up"), "--ask", "who refused");
+        CommandRun handover = CommandRun.With(
+            home,
+            s => s with { Variable = name => name == "HANDSFREE_PIN_FILE" ? Path.Combine(home.At("made-up"), "demo.pin") : s.Variable(name) },
+            "handover", "--home", home.At("made-up"), "--ask", "who refused");
         handover.Code.ShouldBe(0, handover.Error);
         handover.Out.ShouldContain("Room 19: blood pressure, refused.");
         TimeSpan both = WavReader.Read(Path.Combine(record, "exchange.wav")).Clip!.Duration;
