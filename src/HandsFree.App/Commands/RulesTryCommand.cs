@@ -5,11 +5,9 @@ using HandsFree.App.Unlocking;
 using HandsFree.App.RuleDesk;
 using HandsFree.Core.Dialogue;
 using HandsFree.Core.Journal;
-using HandsFree.Core.Meanings;
 using HandsFree.Core.Observations;
 using HandsFree.Core.Residents;
 using HandsFree.Core.Rules;
-using HandsFree.Language.Sentences;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace HandsFree.App.Commands;
@@ -34,11 +32,10 @@ internal static class RulesTryCommand
                 return host.RefuseHome(opening);
             }
 
-            Meaning? meaning = Understood(parsed.GetValue(text)!, home, services.GetRequiredService<GrammarShelf>());
-            if (meaning is not Meaning.ReadingSaid { Reading: var reading })
+            (Reading? reading, string? wrong) = TypedReading.Of(parsed.GetValue(text)!, home, services.GetRequiredService<GrammarShelf>());
+            if (reading is null)
             {
-                string why = meaning is Meaning.NotPossible impossible ? impossible.Why : "that is no reading";
-                return host.Refuse($"\"{parsed.GetValue(text)}\": {why}; write one such as \"pulse 72\" or \"temperature 98.6\"");
+                return host.Refuse(wrong!);
             }
 
             DateTimeOffset now = home.Settings.Here(host.Surroundings.Time.GetUtcNow());
@@ -55,9 +52,6 @@ internal static class RulesTryCommand
             return ExitCodes.Done;
         });
     }
-
-    private static Meaning? Understood(string text, Home home, GrammarShelf shelf) =>
-        Matcher.Match(shelf.Of("readings"), TypedWords.Spoken(text)) is [{ } value] ? MeaningMap.From(value, home.Settings.WeightUnit) : null;
 
     private static (DecisionContext? Context, string? Error) Context(
         string? id, int rechecks, Home home, Unlocker unlocker, DateTimeOffset now)

@@ -1,6 +1,7 @@
 using System.Globalization;
 using HandsFree.App.Homes;
 using HandsFree.Core.Journal;
+using HandsFree.Core.Rules;
 using HandsFree.Store.Journaling;
 
 namespace HandsFree.App.Journals;
@@ -21,6 +22,22 @@ internal sealed class JournalDesk(HomeJournal journal, TimeProvider time)
         if (journal.Holder is { } holder)
         {
             Write((id, at) => new RecordViewed(id, holder.Person, at, what));
+        }
+    }
+
+    /// <summary>Keeps the content of the rules in force, where the journal does not have it yet, so that every decision can be made again.</summary>
+    /// <exception cref="JournalWriteException">Nothing was appended.</exception>
+    public void KeepRules(Home home)
+    {
+        if (!journal.Present().OfType<RulesKept>().Any(kept => kept.Hash == home.Rules.Hash))
+        {
+            Dictionary<string, string> files = Rulebook.Defaults().ToDictionary(file => file.Name, file => file.Text);
+            if (home.OwnRules is { } own)
+            {
+                files[RulesKept.HomeFile] = own.Text;
+            }
+
+            Write((id, at) => new RulesKept(id, journal.Holder?.Person ?? home.Settings.Aide, at, home.Rules.Hash, files));
         }
     }
 

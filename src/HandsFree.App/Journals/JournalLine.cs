@@ -62,7 +62,8 @@ internal static class JournalLine
         e.MovedTo is { } to ? $"moved to resident {to}" : null,
     }.OfType<string>());
 
-    private static string What(JournalEvent happened) => happened switch
+    /// <summary>What happened, without when and where.</summary>
+    public static string What(JournalEvent happened) => happened switch
     {
         RoundStarted => "round started",
         RoundEnded => "round ended",

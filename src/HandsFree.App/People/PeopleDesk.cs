@@ -14,8 +14,6 @@ namespace HandsFree.App.People;
 /// journal.</summary>
 internal sealed class PeopleDesk(HomeJournal journal, CommandHost host)
 {
-    private const string RecoveryVariable = "HANDSFREE_RECOVERY_FILE";
-
     private string Doer => journal.Holder?.Person ?? "device";
 
     private bool MayManage => journal.Holder is null or { Role: Role.Supervisor };
@@ -37,16 +35,10 @@ internal sealed class PeopleDesk(HomeJournal journal, CommandHost host)
             return host.Refuse($"{folder.JournalFile}: there is no journal yet; name another folder with --home");
         }
 
-        (string? text, string? unread) = SecretText.Given(host.Surroundings, null, "", RecoveryVariable);
-        text ??= SecretText.Asked(host.Surroundings, "Recovery key: ");
-        if (text is null)
+        (RecoveryKey? key, string? wrong) = RecoveryText.Read(host.Surroundings);
+        if (key is null)
         {
-            return host.Refuse(unread ?? $"the recovery key is needed; type it at a terminal, or name a file with {RecoveryVariable}");
-        }
-
-        if (!RecoveryKey.TryParse(text, out RecoveryKey? key, out string? wrong))
-        {
-            return host.Refuse(wrong);
+            return host.Refuse(wrong!);
         }
 
         (HomeJournal? opened, string? error) = HomeJournal.Open(folder, services.GetRequiredService<Unlocker>(), new Credential.Recovery(key));

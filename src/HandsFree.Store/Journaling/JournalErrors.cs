@@ -35,6 +35,10 @@ internal static class JournalErrors
         JournalProblem.NoAccess,
         $"journal {path}: a folder, not a file; name a file in it");
 
+    public static JournalError Exists(string path) => new(
+        JournalProblem.NoAccess,
+        $"journal {path}: there is a file already, and nothing is overwritten; move it away, or name another");
+
     public static JournalError NoFolder(string path) => new(
         JournalProblem.NoAccess,
         $"journal {path}: the folder {Path.GetDirectoryName(path)} does not exist; make it, or name another");

@@ -82,6 +82,9 @@ internal static class JournalRows
 
     public static void RemoveSlot(SqliteConnection connection, byte[] id) => connection.Run("DELETE FROM key_slot WHERE id = $0;", id);
 
+    public static void RemoveSlots(SqliteConnection connection, KeySlotKind kind) =>
+        connection.Run("DELETE FROM key_slot WHERE kind = $0;", (long)kind);
+
     private static void Run(this SqliteConnection connection, string statement, params object[] values)
     {
         using SqliteCommand command = connection.Command(statement, values);

@@ -14,13 +14,15 @@ public static class JournalVerification
     /// <param name="path">The file.</param>
     /// <param name="states">Where this device keeps its part of journals.</param>
     /// <param name="options">Waiting time; the defaults where null.</param>
+    /// <param name="comparesWithDevice">Whether what this device has seen of the journal must be in it; a backup may be older.</param>
     /// <returns>What was found, or one line that says why the file can't be looked at.</returns>
-    public static (JournalVerdict? Verdict, JournalError? Error) Verify(string path, string states, JournalOptions? options = null)
+    public static (JournalVerdict? Verdict, JournalError? Error) Verify(
+        string path, string states, JournalOptions? options = null, bool comparesWithDevice = true)
     {
         string full = Path.GetFullPath(path);
         try
         {
-            return JournalCheck.File(full) is { } wrong ? (null, wrong) : Walk(full, states, options ?? new JournalOptions());
+            return JournalCheck.File(full) is { } wrong ? (null, wrong) : Walk(full, states, options ?? new JournalOptions(), comparesWithDevice);
         }
         catch (SqliteException failure)
         {
@@ -32,7 +34,8 @@ public static class JournalVerification
         }
     }
 
-    private static (JournalVerdict? Verdict, JournalError? Error) Walk(string path, string states, JournalOptions options)
+    private static (JournalVerdict? Verdict, JournalError? Error) Walk(
+        string path, string states, JournalOptions options, bool comparesWithDevice)
     {
         using SqliteConnection connection = JournalConnections.Open(path, options, SqliteOpenMode.ReadWrite);
         if (JournalCheck.Marks(path, connection) is { } wrong)
@@ -47,7 +50,7 @@ public static class JournalVerification
         JournalHead? head = JournalRows.Head(connection);
         findings.AddRange(Signature(connection, id, count, hash, head));
         bool known = DeviceState.Exists(states, id);
-        if (known)
+        if (known && comparesWithDevice)
         {
             using DeviceState device = DeviceState.Open(states, id);
             findings.AddRange(OfDevice(connection, id, count, head, device));
