@@ -1,5 +1,8 @@
 using System.CommandLine;
+using HandsFree.Benchmarks.AllEngines;
+using HandsFree.Benchmarks.Comparing;
 using HandsFree.Benchmarks.Hearing;
+using HandsFree.Benchmarks.Micro;
 using HandsFree.Benchmarks.Sphinx;
 
 Argument<string> shared = new("AUDIO") { Description = "The folder of shared recordings" };
@@ -10,5 +13,8 @@ threshold.SetAction(parsed => SphinxThreshold.Run(parsed.GetValue(shared)!, pars
 return new RootCommand("HandsFree's measurements: speed, memory and errors are measured here and asserted nowhere")
 {
     HearingCommand.Make(),
+    EnginesCommand.Make(),
+    CompareCommand.Make(),
+    MicroCommand.Make(),
     threshold,
 }.Parse(args).Invoke();

@@ -2,6 +2,7 @@ using HandsFree.App.Commands;
 using HandsFree.App.Hear;
 using HandsFree.App.Homes;
 using HandsFree.App.Journals;
+using HandsFree.App.RuleDesk;
 using HandsFree.App.ShiftChange;
 using HandsFree.Core.Dialogue;
 using HandsFree.Core.Journal;
@@ -112,10 +113,10 @@ internal sealed class AmendDesk
 
     private (ReadBack? Value, string? Wrong) Typed(string text, Circumstances? how)
     {
-        (Reading? reading, string? wrong) = TypedReading.Of(text, home, shelf);
-        if (reading is null)
+        (TypedSet? typedSet, string? wrong) = TypedSet.Read(text, home, shelf);
+        if (typedSet is not { Readings: [var reading], Symptoms.Count: 0 })
         {
-            return (null, wrong);
+            return (null, wrong ?? $"\"{text}\": more than one reading; write one");
         }
 
         // What was said about the way it was taken stays true when only the number was wrong; a count of another number doesn't.

@@ -15,7 +15,7 @@ public sealed class Replay(IRulebook today, Roster roster)
     private const int MostRechecks = 2;
 
     private static readonly ImmutableHashSet<string>[] Answers =
-        [[], ["short of breath"], ["chest pain", "headache", "weakness"]];
+        [[], ["short of breath"], ["chest pain", "headache", "weakness"], [.. Symptoms.All]];
 
     private readonly Dictionary<string, IRulebook?> rules = new(StringComparer.Ordinal);
     private readonly Dictionary<string, List<ReadingRecorded>> earlier = new(StringComparer.Ordinal);
