@@ -2,6 +2,7 @@ using System.CommandLine;
 using HandsFree.Benchmarks.AllEngines;
 using HandsFree.Benchmarks.Comparing;
 using HandsFree.Benchmarks.Hearing;
+using HandsFree.Benchmarks.Journals;
 using HandsFree.Benchmarks.Micro;
 using HandsFree.Benchmarks.Sphinx;
 
@@ -16,5 +17,10 @@ return new RootCommand("HandsFree's measurements: speed, memory and errors are m
     EnginesCommand.Make(),
     CompareCommand.Make(),
     MicroCommand.Make(),
+    JournalCommands.Speed(),
+    JournalCommands.Kill(),
+    JournalCommands.Flip(),
+    JournalCommands.PowerCut(),
+    JournalCommands.Writer(),
     threshold,
 }.Parse(args).Invoke();

@@ -22,7 +22,7 @@ internal sealed record Home(HomeFolder Folder, HomeSettings Settings, Roster Ros
         List<FileError> errors = [];
         HomeSettings settings = SettingsReader.Read(folder.SettingsFile, machineZone, errors);
         Roster roster = RosterReader.Read(folder.RosterFile, settings, errors);
-        RuleFile? own = OwnRules(folder.RulesFile, errors);
+        RuleFile? own = ReadOwnRules(folder.RulesFile, errors);
         RulebookLoading rules = Rulebook.Load(own);
         errors.AddRange(rules.Errors);
         return errors.Count > 0 || rules.Rulebook is null
@@ -30,7 +30,7 @@ internal sealed record Home(HomeFolder Folder, HomeSettings Settings, Roster Ros
             : HomeOpening.Of(new Home(folder, settings, roster, rules.Rulebook) { OwnRules = own });
     }
 
-    private static RuleFile? OwnRules(string path, List<FileError> errors)
+    private static RuleFile? ReadOwnRules(string path, List<FileError> errors)
     {
         if (!Path.Exists(path))
         {

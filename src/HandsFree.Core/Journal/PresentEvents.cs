@@ -28,7 +28,7 @@ public sealed class PresentEvents
     {
         events.Add(happened is RulesKept rules ? rules with { Files = new Dictionary<string, string>() } : happened);
         latest = happened.At > latest ? happened.At : latest;
-        if (events.Count >= atTrim + TrimEvery)
+        if (events.Count >= (2 * atTrim) + TrimEvery)
         {
             Trim();
         }

@@ -47,6 +47,10 @@ internal static class JournalErrors
         JournalProblem.NoAccess,
         $"journal {path}: can't be made in its folder ({reason}); allow writing there, or name another folder");
 
+    public static JournalError NotReadable(string path) => new(
+        JournalProblem.Damaged,
+        $"journal {path}: its rows are not as they were laid down; keep the file as it is and restore a backup beside it");
+
     public static JournalError NotOpened(string path, string reason) => new(
         JournalProblem.NoAccess,
         $"journal {path}: can't be opened ({reason}); check the file and its folder");

@@ -71,14 +71,27 @@ internal static class JournalRows
 
     public static KeySlot? Slot(SqliteConnection connection, byte[] id) => connection.Rows(
         "SELECT id, kind, salt, sealed FROM key_slot WHERE id = $0;",
-        row => new KeySlot(row.GetFieldValue<byte[]>(0), (KeySlotKind)row.GetInt64(1), row.GetFieldValue<byte[]>(2), row.GetFieldValue<byte[]>(3)),
+        Slot,
         id).FirstOrDefault();
+
+    private static KeySlot Slot(SqliteDataReader row) => new(
+        row.GetFieldValue<byte[]>(0), (KeySlotKind)row.GetInt64(1), row.GetFieldValue<byte[]>(2), row.GetFieldValue<byte[]>(3));
 
     public static long SlotCount(SqliteConnection connection, KeySlotKind kind) =>
         connection.Rows("SELECT COUNT(*) FROM key_slot WHERE kind = $0;", row => row.GetInt64(0), (long)kind).Single();
 
     public static void SetSlot(SqliteConnection connection, KeySlot slot) => connection.Run(
-        "INSERT OR REPLACE INTO key_slot (id, kind, salt, sealed) VALUES ($0, $1, $2, $3);", slot.Id, (long)slot.Kind, slot.Salt, slot.Sealed);
+        "INSERT OR REPLACE INTO key_slot (id, kind, salt, sealed, hash) VALUES ($0, $1, $2, $3, $4);",
+        slot.Id, (long)slot.Kind, slot.Salt, slot.Sealed, slot.Hash);
+
+    /// <summary>How many slots are not as they were written.</summary>
+    public static int BrokenSlots(SqliteConnection connection) => connection.Rows(
+        "SELECT id, kind, salt, sealed, hash FROM key_slot;",
+        row => Slot(row).Hash.AsSpan().SequenceEqual(row.GetFieldValue<byte[]>(4))).Count(whole => !whole);
+
+    /// <summary>The tables and their guards, as SQLite keeps them.</summary>
+    public static List<string> Schema(SqliteConnection connection) =>
+        connection.Rows("SELECT type || ' ' || name || ': ' || COALESCE(sql, '') FROM sqlite_schema ORDER BY name;", row => row.GetString(0));
 
     public static void RemoveSlot(SqliteConnection connection, byte[] id) => connection.Run("DELETE FROM key_slot WHERE id = $0;", id);
 

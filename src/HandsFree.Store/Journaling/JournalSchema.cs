@@ -34,7 +34,7 @@ internal static class JournalSchema
             hash BLOB NOT NULL,
             signature BLOB NOT NULL
         ) STRICT;
-        CREATE TABLE key_slot (id BLOB PRIMARY KEY, kind INTEGER NOT NULL, salt BLOB NOT NULL, sealed BLOB NOT NULL) STRICT;
+        CREATE TABLE key_slot (id BLOB PRIMARY KEY, kind INTEGER NOT NULL, salt BLOB NOT NULL, sealed BLOB NOT NULL, hash BLOB NOT NULL) STRICT;
         CREATE TRIGGER event_is_never_changed BEFORE UPDATE ON event
         BEGIN SELECT RAISE(ABORT, 'an event is never changed'); END;
         CREATE TRIGGER event_is_never_deleted BEFORE DELETE ON event

@@ -28,6 +28,10 @@ public static class JournalVerification
         {
             return (null, JournalErrors.From(full, failure));
         }
+        catch (Exception failure) when (failure is InvalidCastException or InvalidOperationException)
+        {
+            return (null, JournalErrors.NotReadable(full));
+        }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
             return (null, JournalErrors.NotOpened(full, failure.Message.ReplaceLineEndings(" ")));
@@ -45,6 +49,7 @@ public static class JournalVerification
 
         using SqliteTransaction snapshot = connection.BeginTransaction(deferred: true);
         List<string> findings = [.. JournalRows.Integrity(connection, MostFindings)];
+        findings.AddRange(Tables(connection));
         byte[] id = JournalRows.Id(connection);
         var (count, hash) = WalkChain(connection, id, findings);
         JournalHead? head = JournalRows.Head(connection);
@@ -57,6 +62,22 @@ public static class JournalVerification
         }
 
         return (new JournalVerdict(count, [.. findings.Take(MostFindings)], known, JournalRows.Devices(connection).Count), null);
+    }
+
+    private static IEnumerable<string> Tables(SqliteConnection connection)
+    {
+        if (JournalRows.BrokenSlots(connection) is > 0 and var broken)
+        {
+            yield return $"{broken} of the keys are not as they were written";
+        }
+
+        using SqliteConnection model = new("Data Source=:memory:");
+        model.Open();
+        JournalConnections.Execute(model, JournalSchema.Create);
+        if (!JournalRows.Schema(connection).SequenceEqual(JournalRows.Schema(model)))
+        {
+            yield return "the tables or their guards are not as they were laid down";
+        }
     }
 
     private static (long Count, byte[] Hash) WalkChain(SqliteConnection connection, byte[] id, List<string> findings)

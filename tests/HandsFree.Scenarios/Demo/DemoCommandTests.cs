@@ -1,3 +1,4 @@
+using HandsFree.App.Demo.Script;
 using System.Text.Json.Nodes;
 using HandsFree.Audio.Wav;
 using HandsFree.Scenarios.CommandLine;
@@ -79,6 +80,8 @@ public sealed class DemoCommandTests
             "handover", "--home", home.At("made-up"), "--ask", "who refused");
         handover.Code.ShouldBe(0, handover.Error);
         handover.Out.ShouldContain("Room 19: blood pressure, refused.");
+        CommandRun.Of(home, "journal", "backup", home.At("backup.db"), "--home", home.At("made-up")).Code.ShouldBe(0);
+        SealedFiles.HoldNothingOf(DemoManifest.Read(shift.Folder).Manifest!, home.At("backup.db"), home.At("state"), home.At("made-up"));
         TimeSpan both = WavReader.Read(Path.Combine(record, "exchange.wav")).Clip!.Duration;
         both.ShouldBeGreaterThan(TimeSpan.FromSeconds(60));
         WavReader.Read(Path.Combine(record, "aide.wav")).Clip!.Duration.ShouldBe(both);
