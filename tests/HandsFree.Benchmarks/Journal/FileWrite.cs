@@ -26,7 +26,8 @@ internal sealed partial record FileWrite(FileWriteKind Kind, string File, long O
             byte[] bytes = call.Groups["data"].Success ? Bytes16(call.Groups["data"].Value) : [];
             long number = call.Groups["number"].Success ? long.Parse(call.Groups["number"].Value, CultureInfo.InvariantCulture) : 0;
             string name = call.Groups["name"].Value;
-            if (name == "write" && call.Groups["fd"].Value == "1")
+            // The runtime writes stdout through a copy of its descriptor.
+            if (name == "write" && path.StartsWith("pipe:", StringComparison.Ordinal) && bytes is [.., (byte)'\n'] && bytes[..^1].All(b => char.IsAsciiDigit((char)b)))
             {
                 yield return new FileWrite(FileWriteKind.Announced, "", 0, bytes);
             }
@@ -65,6 +66,6 @@ internal sealed partial record FileWrite(FileWriteKind Kind, string File, long O
     private static string Text(string escaped) =>
         escaped.StartsWith("\\x", StringComparison.Ordinal) ? System.Text.Encoding.UTF8.GetString(Bytes16(escaped)) : escaped;
 
-    [GeneratedRegex("""(?<name>pwrite64|write|lseek|ftruncate|fsync|fdatasync)\((?<fd>\d+)<(?<path>[^>]*)>(, "(?<data>[^"]*)", \d+)?(, (?<number>\d+))?""")]
+    [GeneratedRegex("""(?<name>pwrite64|write|lseek|ftruncate|fsync|fdatasync)\(\d+<(?<path>[^>]*)>(, "(?<data>[^"]*)", \d+)?(, (?<number>\d+))?""")]
     private static partial Regex Call();
 }

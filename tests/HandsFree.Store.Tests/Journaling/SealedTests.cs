@@ -128,6 +128,7 @@ public sealed class SealedTests : IDisposable
     [Fact]
     public void A_journal_of_format_1_is_sealed_when_it_is_opened()
     {
+        byte[] plain = Encoding.UTF8.GetBytes("plain words");
         using (SqliteConnection connection = _folder.OpenWithSqlite())
         {
             connection.Run($"""
@@ -146,7 +147,7 @@ public sealed class SealedTests : IDisposable
         }
 
         JournalVerification.Verify(_folder.Path, _folder.States).Verdict!.Findings.ShouldBeEmpty();
-        Directory.GetFiles(_folder.Folder, "*", SearchOption.AllDirectories).ShouldAllBe(file => !Holds(file, "plain words"u8.ToArray()));
+        Directory.GetFiles(_folder.Folder, "*", SearchOption.AllDirectories).ShouldAllBe(file => !Holds(file, plain));
     }
 
     [Fact]
