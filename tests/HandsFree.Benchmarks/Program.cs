@@ -1,6 +1,7 @@
 using System.CommandLine;
 using HandsFree.Benchmarks.AllEngines;
 using HandsFree.Benchmarks.Comparing;
+using HandsFree.Benchmarks.Dictations;
 using HandsFree.Benchmarks.Hearing;
 using HandsFree.Benchmarks.Journals;
 using HandsFree.Benchmarks.Micro;
@@ -16,6 +17,7 @@ return new RootCommand("HandsFree's measurements: speed, memory and errors are m
     HearingCommand.Make(),
     EnginesCommand.Make(),
     CompareCommand.Make(),
+    DictationsCommand.Make(),
     MicroCommand.Make(),
     JournalCommands.Speed(),
     JournalCommands.Kill(),

@@ -11,7 +11,8 @@ internal static class JournalContent
     /// <param name="folder">The home's.</param>
     /// <param name="unlocker">Gives person and PIN.</param>
     /// <param name="what">What the reader looks at, for the record.</param>
-    public static (IReadOnlyList<JournalEvent>? Events, string? Error) Read(HomeFolder folder, Unlocker unlocker, string what)
+    /// <param name="whole">All events; else those that the present needs.</param>
+    public static (IReadOnlyList<JournalEvent>? Events, string? Error) Read(HomeFolder folder, Unlocker unlocker, string what, bool whole = false)
     {
         if (!File.Exists(folder.JournalFile))
         {
@@ -22,7 +23,7 @@ internal static class JournalContent
         using HomeJournal? journal = opened;
         try
         {
-            IReadOnlyList<JournalEvent>? events = journal?.Present();
+            IReadOnlyList<JournalEvent>? events = whole ? journal?.All() : journal?.Present();
             journal?.Desk.Viewed(what);
             return (events, error);
         }

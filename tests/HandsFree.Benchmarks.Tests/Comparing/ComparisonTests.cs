@@ -24,7 +24,7 @@ public sealed class ComparisonTests
     public void A_run_is_no_better_than_itself() => Text(Before, Before).ShouldContain("No recording is heard otherwise.");
 
     [Fact]
-    public void The_report_of_a_run() 
+    public void The_report_of_a_run()
     {
         StringWriter text = new();
         HearingReport.Write(Before, bySpeaker: true, text);

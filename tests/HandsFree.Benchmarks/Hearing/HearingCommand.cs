@@ -1,12 +1,8 @@
 using System.CommandLine;
 using System.Diagnostics;
 using HandsFree.App.Composition;
-using HandsFree.App.Hear;
 using HandsFree.App.Hearing;
-using HandsFree.Benchmarks.Noise;
-using HandsFree.Benchmarks.Recordings;
 using HandsFree.Benchmarks.Results;
-using HandsFree.Language.Grammars;
 using HandsFree.Speech;
 using Microsoft.Extensions.DependencyInjection;
 
@@ -29,7 +25,6 @@ internal static class HearingCommand
             using ServiceProvider services = ServiceMaker.Make(Surroundings.OfThisProcess(), null);
             HearingPlan plan = options.Read(parsed);
             string? file = parsed.GetValue(json);
-            HearingResult.CheckPlace(file);
             Stopwatch loading = Stopwatch.StartNew();
             EngineChoice choice = services.GetRequiredService<Engines>().Start(parsed.GetValue(engine), "--engine", plan.Threads);
             if (!choice.TryGet(out IRecognizer? recognizer))
@@ -39,6 +34,7 @@ internal static class HearingCommand
 
             using (recognizer)
             {
+                HearingResult.CheckPlace(file);
                 Console.WriteLine(FormattableString.Invariant($"{choice.Line}; loaded in {loading.Elapsed.TotalSeconds:F1} s"));
                 HearingResult result = plan.Run(recognizer, services, loading.Elapsed, Console.Out);
                 if (file is not null)

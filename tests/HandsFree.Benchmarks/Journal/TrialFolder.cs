@@ -1,4 +1,3 @@
-using HandsFree.App.Composition;
 using HandsFree.App.Homes;
 using HandsFree.App.Unlocking;
 using HandsFree.Store.Journaling;
@@ -27,8 +26,7 @@ internal sealed class TrialFolder(string path) : IDisposable
     /// <summary>The journal as the program opens it.</summary>
     public HomeJournal OpenHome()
     {
-        Surroundings nobody = new() { In = TextReader.Null, Out = TextWriter.Null, Error = TextWriter.Null, Time = TimeProvider.System, Variable = _ => null };
-        (HomeJournal? journal, string? error) = HomeJournal.Open(new HomeFolder(path, States), new Unlocker(nobody, null));
+        (HomeJournal? journal, string? error) = HomeJournal.Open(new HomeFolder(path, States), new Unlocker(Nobody.Around, null));
         return journal ?? throw new InvalidDataException(error);
     }
 
