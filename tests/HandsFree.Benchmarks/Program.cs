@@ -3,6 +3,7 @@ using HandsFree.Benchmarks.AllEngines;
 using HandsFree.Benchmarks.Comparing;
 using HandsFree.Benchmarks.Dictations;
 using HandsFree.Benchmarks.Hearing;
+using HandsFree.Benchmarks.Journals;
 using HandsFree.Benchmarks.Micro;
 using HandsFree.Benchmarks.Sphinx;
 
@@ -18,5 +19,10 @@ return new RootCommand("HandsFree's measurements: speed, memory and errors are m
     CompareCommand.Make(),
     DictationsCommand.Make(),
     MicroCommand.Make(),
+    JournalCommands.Speed(),
+    JournalCommands.Kill(),
+    JournalCommands.Flip(),
+    JournalCommands.PowerCut(),
+    JournalCommands.Writer(),
     threshold,
 }.Parse(args).Invoke();

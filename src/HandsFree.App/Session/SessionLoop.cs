@@ -50,7 +50,7 @@ internal sealed class SessionLoop : IDisposable
     public SessionEnd Run(string aide, string session, CancellationToken stop)
     {
         using var ending = CancellationTokenSource.CreateLinkedTokenSource(stop);
-        Carry(parts.Machine.Begin(aide, session, parts.Journal.ReadFrom(1).Select(e => e.Event), Now));
+        Carry(parts.Machine.Begin(aide, session, parts.Past ?? parts.Journal.ReadFrom(1).Select(e => e.Event), Now));
         AnswerAll();
         var thread = new Thread(() => Hear(ending.Token)) { IsBackground = true, Name = "ear" };
         thread.Start();

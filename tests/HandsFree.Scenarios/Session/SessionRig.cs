@@ -8,6 +8,7 @@ using HandsFree.Core.Rules;
 using HandsFree.Scenarios.CommandLine;
 using HandsFree.Speech.Scripted;
 using HandsFree.Store.Journaling;
+using HandsFree.Store.Keys;
 using HandsFree.TestKit;
 
 namespace HandsFree.Scenarios.Session;
@@ -27,7 +28,7 @@ internal sealed class SessionRig : IDisposable
     {
         Clock = new DemoClock(CommandRun.Now, TimeZoneInfo.Utc);
         speaker = new DemoSpeaker(Clock);
-        bytes = Journal.Open(home.Folder.JournalFile, journal).Journal!;
+        bytes = Journal.Open(home.Folder.JournalFile, new JournalAccess(home.States, new Credential.Device(), TimeProvider.System), journal).Journal!;
         Grammars = new ListeningGrammars(new GrammarShelf(Path.Combine(Shared.Repository, "grammars")));
     }
 
