@@ -49,6 +49,7 @@ internal static class CountStart
         VitalSign? inHand = turn.State.Stage is Stage.AwaitingRecheck recheck ? recheck.Sign : turn.State.Stage.OpenSign();
         return inHand switch
         {
+            _ when turn.Said.Meaning is Meaning.Counting { Word: CountWord.StartPulse } => VitalSign.Pulse,
             VitalSign.Pulse or VitalSign.Respirations => inHand.Value,
             _ => turn.Set.HasReading(VitalSign.Pulse) || turn.Set.Held.Count > 0 ? VitalSign.Respirations : VitalSign.Pulse,
         };

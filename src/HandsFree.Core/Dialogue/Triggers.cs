@@ -27,7 +27,7 @@ internal static class Triggers
         Meaning.Correction => Trigger.Correction,
         Meaning.CountSaid => Trigger.CountSaid,
         Meaning.Qualifier => Trigger.Qualifier,
-        Meaning.Counting { Word: CountWord.Start } => Trigger.StartCount,
+        Meaning.Counting { Word: CountWord.Start or CountWord.StartPulse } => Trigger.StartCount,
         Meaning.Counting { Word: CountWord.Uneven } => Trigger.Uneven,
         Meaning.Counting => Trigger.Seconds,
         Meaning.AboutRound => Trigger.AboutRound,

@@ -41,6 +41,7 @@ internal static class Words
     {
         ["count"] = CountWord.Start,
         ["start counting"] = CountWord.Start,
+        ["count pulse"] = CountWord.StartPulse,
         ["thirty seconds"] = CountWord.ThirtySeconds,
         ["sixty seconds"] = CountWord.SixtySeconds,
         ["irregular"] = CountWord.Uneven,

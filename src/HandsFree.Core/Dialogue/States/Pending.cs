@@ -42,6 +42,13 @@ internal static class Pending
         _ => throw new InvalidOperationException($"nothing was read back in {turn.State.Kind}"),
     };
 
+    /// <summary>A resident's yes or no must not answer (safety 4): one that is much quieter than the reading is asked again.</summary>
+    public static bool IsTooQuiet(this Turn turn, Heard reading) =>
+        !turn.Said.Typed
+        && turn.Said.LevelDecibels is { } answer
+        && reading.LevelDecibels is { } said
+        && answer < said - turn.Parts.Settings.QuieterBy;
+
     /// <summary>Discards what was read back and offers another value in its place.</summary>
     public static Turn Replace(this Turn turn, Reading reading, string why, Quantity? corrects)
     {
@@ -52,9 +59,15 @@ internal static class Pending
     private static Turn No(Turn turn)
     {
         (ReadBack waiting, string? amends) = turn.Waiting();
+        if (turn.IsTooQuiet(waiting.Understood.Heard))
+        {
+            return turn.TryAgain("Was that you?");
+        }
+
         Reading reading = waiting.Reading;
         Turn discarded = turn.Refuse(reading.Value).Discard(waiting.Understood, waiting.Text, "no");
-        Circumstances how = reading.How with { Counted = null };
+        // What was said about the way it was taken may be what was wrong: it is said anew, with the value or after it.
+        var how = new Circumstances { CountedSeconds = reading.How.CountedSeconds };
         return discarded.Fail("", new Stage.AwaitingValue(reading.Value.Sign, how, WhyAsked.Refused, null, amends)
         {
             Tries = turn.State.Stage.Tries,
