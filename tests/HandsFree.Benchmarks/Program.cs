@@ -1,6 +1,7 @@
 using System.CommandLine;
 using HandsFree.Benchmarks.Hearing;
 using HandsFree.Benchmarks.Sphinx;
+using HandsFree.Benchmarks.Training;
 
 Argument<string> shared = new("AUDIO") { Description = "The folder of shared recordings" };
 Argument<string> parameters = new("FILE") { Description = "The parameters to write" };
@@ -11,4 +12,5 @@ return new RootCommand("HandsFree's measurements: speed, memory and errors are m
 {
     HearingCommand.Make(),
     threshold,
+    SentencesCommand.Make(),
 }.Parse(args).Invoke();
