@@ -52,15 +52,18 @@ class Network(nn.Module):
         self.drop = nn.Dropout(dropout)
         self.out = nn.Linear(2 * hidden, words + 2)  # blank, any other word, words
 
-    def forward(self, mel):
-        """[clips, frames, 32] -> logits [clips, (frames - 72) / 4, words + 2]"""
+    def forward(self, mel, lengths=None):
+        """[clips, frames, 32] -> logits [clips, (frames - 72) / 4, words + 2]; rows after a clip's own length are of no meaning"""
         x = mel[:, None]
         for i, layer in enumerate(self.trunk):
             x = torch.clamp(nn.functional.leaky_relu(layer(x), .2), min=-.4)
             if i in POOLS: x = nn.functional.max_pool2d(x, POOLS[i][:2], POOLS[i][2:])
         x = self.last(x)[:, :, :, 0].transpose(1, 2)
         x = torch.relu(self.even2(self.into(self.drop(self.even(x)))))
-        x, _ = self.gru(x)
+        if lengths is None: x, _ = self.gru(x)
+        else:
+            packed = nn.utils.rnn.pack_padded_sequence(x, lengths, batch_first=True, enforce_sorted=False)
+            x, _ = nn.utils.rnn.pad_packed_sequence(self.gru(packed)[0], batch_first=True, total_length=x.shape[1])
         return self.out(self.drop(x))
 
     def load_embedding(self, path):

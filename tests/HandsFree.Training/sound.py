@@ -29,6 +29,7 @@ class Sound:
         n = len(clips)
         length = self.lengths[clips]
         whole = math.ceil(((lead + length / speed + tail).max().item() + 1) / 3200) * 3200  # a length that is quick to transform
+        self.rows = ((lead + length / speed + tail) / (4 * network.HOP)).ceil().long().cpu()  # of the clip itself, without what fills the batch
         t = (torch.arange(whole, device=self.device)[None] - lead[:, None]) * speed[:, None]
         at = t.floor().clamp(min=0).long()
         inside = (t >= 0) & (at < (length - 1)[:, None])
@@ -37,7 +38,7 @@ class Sound:
         x = (a + (b - a) * (t - t.floor())) / 32768
         return x * inside, inside
 
-    def plain(self, clips, quiet=4800):
+    def plain(self, clips, quiet=8000):
         """As recorded, with quiet around it, as log-mel values."""
         n = len(clips)
         same = torch.full((n,), float(quiet), device=self.device)

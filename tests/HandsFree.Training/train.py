@@ -2,6 +2,7 @@
 Trains for so many seconds, prints the curve, writes OUT.pt (the averaged weights) and what was heard of the recordings kept apart."""
 import copy
 import math
+import os
 import random
 import sys
 import time
@@ -75,8 +76,8 @@ def main(words_file, recorded, spoken, start, out, seconds, seed):
     mean = copy.deepcopy(net).eval()
     trunk = [p for n, p in net.named_parameters() if n.startswith(('trunk', 'last'))]
     rest = [p for n, p in net.named_parameters() if not n.startswith(('trunk', 'last'))]
-    top = 1.5e-3 if start.endswith('.npz') else 8e-4
-    best = torch.optim.AdamW([{'params': trunk, 'k': .15}, {'params': rest, 'k': 1.}], top, weight_decay=.01)
+    top = 1.5e-3 if start.endswith('.npz') else float(os.environ.get('TOP', 8e-4))
+    best = torch.optim.AdamW([{'params': trunk, 'k': .3}, {'params': rest, 'k': 1.}], top, weight_decay=.01)
     print(len(texts), 'clips', round(float(lengths.sum()) / 16000 / 3600, 1), 'h;', sum(p.numel() for p in net.parameters()), 'weights', flush=True)
     every = [i for i, n in enumerate(times) for _ in range(n) if labels[i]]
     begun, step, loss_mean = time.time(), 0, None
@@ -90,9 +91,9 @@ def main(words_file, recorded, spoken, start, out, seconds, seed):
             for group in best.param_groups: group['lr'] = group['k'] * top * min(1, (step + 1) / 300) * (.5 + .5 * math.cos(math.pi * done)) + 1e-6
             net.train()
             with torch.no_grad(): mel = library.altered(torch.tensor(batch, device=device))
-            with torch.autocast(device, torch.bfloat16, enabled=device == 'cuda'): logits = net(mel)
+            with torch.autocast(device, torch.bfloat16, enabled=device == 'cuda'): logits = net(mel, library.rows.clamp(1, (mel.shape[1] - 72) // 4))
             y = torch.tensor([k for i in batch for k in labels[i]], device=device)
-            rows = torch.full((len(batch),), logits.shape[1], dtype=torch.long)
+            rows = library.rows.clamp(1, logits.shape[1])
             loss = torch.nn.functional.ctc_loss(logits.float().log_softmax(-1).transpose(0, 1), y, rows, torch.tensor([len(labels[i]) for i in batch]), zero_infinity=True)
             best.zero_grad()
             loss.backward()

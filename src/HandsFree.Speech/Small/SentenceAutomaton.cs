@@ -1,0 +1,66 @@
+using System.Collections.Immutable;
+using HandsFree.Language.Automata;
+using HandsFree.Language.Grammars;
+
+namespace HandsFree.Speech.Small;
+
+/// <summary>The grammar's automaton made deterministic where it is walked, so that each sequence of words is one way through it and is
+/// counted once.</summary>
+internal sealed class SentenceAutomaton
+{
+    private readonly WordAutomaton words;
+    private readonly Func<string, int> place;
+    private readonly Dictionary<ImmutableArray<Configuration>, SentenceState> states = new(SameConfigurations.Only);
+
+    /// <summary>Of a grammar.</summary>
+    /// <param name="grammar">The grammar.</param>
+    /// <param name="place">A word's place in the network's rows; throws for a word that it doesn't know.</param>
+    internal SentenceAutomaton(Grammar grammar, Func<string, int> place)
+    {
+        words = new(grammar);
+        this.place = place;
+        Start = Intern([words.Start]);
+    }
+
+    /// <summary>Before the first word.</summary>
+    internal SentenceState Start { get; }
+
+    /// <summary>How many states were found so far.</summary>
+    internal int Size => states.Count;
+
+    /// <summary>The words that can follow and where each leads; a word occurs once.</summary>
+    internal (int Place, SentenceState Target)[] Arcs(SentenceState state) => state.Arcs ??= [.. state.Configurations
+        .SelectMany(c => words.Next(c).Arcs)
+        .GroupBy(a => a.Word, StringComparer.Ordinal)
+        .Select(g => (place(g.Key), Intern([.. g.Select(a => a.Target).Distinct()])))];
+
+    private SentenceState Intern(ImmutableArray<Configuration> configurations)
+    {
+        if (!states.TryGetValue(configurations, out SentenceState? known))
+        {
+            known = new(configurations, [.. configurations.SelectMany(c => words.Next(c).Meanings).Distinct()]);
+            states.Add(configurations, known);
+        }
+
+        return known;
+    }
+
+    /// <summary>The same configurations in the same order.</summary>
+    private sealed class SameConfigurations : IEqualityComparer<ImmutableArray<Configuration>>
+    {
+        internal static SameConfigurations Only { get; } = new();
+
+        public bool Equals(ImmutableArray<Configuration> a, ImmutableArray<Configuration> b) => a.SequenceEqual(b);
+
+        public int GetHashCode(ImmutableArray<Configuration> set)
+        {
+            var hash = default(HashCode);
+            foreach (Configuration c in set)
+            {
+                hash.Add(c);
+            }
+
+            return hash.ToHashCode();
+        }
+    }
+}
