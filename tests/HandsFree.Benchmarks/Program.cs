@@ -1,5 +1,8 @@
 using System.CommandLine;
+using HandsFree.Benchmarks.AllEngines;
+using HandsFree.Benchmarks.Comparing;
 using HandsFree.Benchmarks.Hearing;
+using HandsFree.Benchmarks.Micro;
 using HandsFree.Benchmarks.Sphinx;
 using HandsFree.Benchmarks.Training;
 
@@ -11,6 +14,9 @@ threshold.SetAction(parsed => SphinxThreshold.Run(parsed.GetValue(shared)!, pars
 return new RootCommand("HandsFree's measurements: speed, memory and errors are measured here and asserted nowhere")
 {
     HearingCommand.Make(),
+    EnginesCommand.Make(),
+    CompareCommand.Make(),
+    MicroCommand.Make(),
     threshold,
     SentencesCommand.Make(),
 }.Parse(args).Invoke();

@@ -2,29 +2,33 @@ using System.CommandLine;
 using HandsFree.App.Hear;
 using HandsFree.App.Homes;
 using HandsFree.App.RuleDesk;
-using HandsFree.Core.Dialogue;
 using HandsFree.Core.Journal;
-using HandsFree.Core.Meanings;
 using HandsFree.Core.Observations;
-using HandsFree.Core.Residents;
 using HandsFree.Core.Rules;
-using HandsFree.Language.Sentences;
+using HandsFree.Core.Rules.Scores;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace HandsFree.App.Commands;
 
-/// <summary>"handsfree rules try": what would be decided, without keeping anything.</summary>
+/// <summary>"handsfree rules try": what would be decided, step by step, without keeping anything.</summary>
 internal static class RulesTryCommand
 {
+    private const string Alert = "alert";
+
     /// <summary>Makes the command.</summary>
     public static Command Make(CommandHost host)
     {
-        Argument<string> text = new("READING") { Description = "A reading as it is spoken or in figures: \"pulse 132\", \"blood pressure 118/76\"" };
+        Argument<string> text = new("READINGS")
+        {
+            Description = "A reading as it is spoken or in figures, \"pulse 132\"; several that were taken together, and symptoms, parted by commas: \"pulse 118, respirations 24, short of breath\"",
+        };
         Option<string?> resident = new("--resident") { Description = "For a resident of the roster: limits, usual values, earlier readings", HelpName = "ID" };
         Option<int> rechecks = new("--rechecks") { Description = "How many rechecks were done already, 0 to 2", HelpName = "N" };
         Ranges.Within(rechecks, 0, 2);
+        Option<string?> consciousness = new("--consciousness") { Description = "For NEWS2, where the home shows it: how the resident is" };
+        consciousness.AcceptOnlyFromAmong(Alert, "confused", "voice", "pain", "unresponsive");
         Option<bool> json = new("--json") { Description = "One JSON object" };
-        Command command = new("try", "Says what would be decided of a reading; nothing is kept") { text, resident, rechecks, json };
+        Command command = new("try", "Says what would be decided of readings, and why; nothing is kept") { text, resident, rechecks, consciousness, json };
         return host.Runs(command, (parsed, services) =>
         {
             HomeOpening opening = services.GetRequiredService<HomeOpening>();
@@ -33,37 +37,40 @@ internal static class RulesTryCommand
                 return host.RefuseHome(opening);
             }
 
-            Meaning? meaning = Understood(parsed.GetValue(text)!, home, services.GetRequiredService<GrammarShelf>());
-            if (meaning is not Meaning.ReadingSaid { Reading: var reading })
+            (TypedSet? typed, string? error) = TypedSet.Read(parsed.GetValue(text)!, home, services.GetRequiredService<GrammarShelf>());
+            if (typed is null)
             {
-                string why = meaning is Meaning.NotPossible impossible ? impossible.Why : "that is no reading";
-                return host.Refuse($"\"{parsed.GetValue(text)}\": {why}; write one such as \"pulse 72\" or \"temperature 98.6\"");
+                return host.Refuse(error!);
             }
 
             DateTimeOffset now = home.Settings.Here(host.Surroundings.Time.GetUtcNow());
-            (DecisionContext? context, string? error) = Context(parsed.GetValue(resident), parsed.GetValue(rechecks), home, now);
+            (DecisionContext? context, error) = Context(parsed.GetValue(resident), parsed.GetValue(rechecks), home, now, typed.Symptoms);
             if (context is null)
             {
                 return host.Refuse(error!);
             }
 
-            Decision decision = home.Rules.Decide(reading, context);
-            string read = ReadBackTexts.Of(reading);
-            host.Surroundings.Out.WriteLine(parsed.GetValue(json) ? RuleWriter.Json(read, decision) : RuleWriter.Text(read, decision));
+            bool? alert = parsed.GetValue(consciousness) is { } said ? said == Alert : null;
+            TriedReading[] readings = [.. typed.Readings.Zip(home.Rules.Decide(typed.Readings, context), (reading, decision) => new TriedReading(reading, decision))];
+            Reading[] kept = [.. readings.Where(r => r.Decision.Outcome != Outcome.AskAgain).Select(r => r.Reading)];
+            TriedSet tried = new(
+                readings,
+                home.Settings.News2 ? News2Set.Parameters(kept, context.Resident, alert, DateOnly.FromDateTime(now.DateTime)) : null);
+            IEnumerable<string> lines = parsed.GetValue(json) ? [TriedSetJson.Of(tried)] : new TriedSetText(home.Rules.Describe()).Of(tried);
+            foreach (string line in lines)
+            {
+                host.Surroundings.Out.WriteLine(line);
+            }
+
             return ExitCodes.Done;
         });
     }
 
-    private static Meaning? Understood(string text, Home home, GrammarShelf shelf) =>
-        Matcher.Match(shelf.Of("readings"), TypedWords.Spoken(text)) is [{ } value] ? MeaningMap.From(value, home.Settings.WeightUnit) : null;
-
-    private static (DecisionContext? Context, string? Error) Context(string? id, int rechecks, Home home, DateTimeOffset now)
+    private static (DecisionContext? Context, string? Error) Context(string? id, int rechecks, Home home, DateTimeOffset now, IReadOnlySet<string> symptoms)
     {
-        HashSet<string> noSymptoms = [];
         if (id is null)
         {
-            Resident nobody = new() { Id = "nobody", Name = "nobody", Room = 1, Born = DateOnly.MinValue };
-            return (new DecisionContext(nobody, [], rechecks, now, noSymptoms), null);
+            return (new DecisionContext(Nobody.Resident, [], rechecks, now, symptoms), null);
         }
 
         if (home.Roster.ById(id) is not { } resident)
@@ -74,6 +81,6 @@ internal static class RulesTryCommand
         (IReadOnlyList<JournalEvent>? journal, string? error) = JournalContent.Read(home.Folder);
         return journal is null
             ? (null, error)
-            : (new DecisionContext(resident, PastReadings.Of(journal, id), rechecks, now, noSymptoms), null);
+            : (new DecisionContext(resident, PastReadings.Of(journal, id), rechecks, now, symptoms), null);
     }
 }

@@ -1,5 +1,6 @@
 using HandsFree.Core.Dialogue;
 using HandsFree.Core.Quantities;
+using HandsFree.Core.Residents;
 
 namespace HandsFree.App.Homes;
 
@@ -17,6 +18,9 @@ internal sealed record HomeSettings
 
     /// <summary>The unit of a weight that is spoken without one, and of the weights in roster.json.</summary>
     public WeightUnit WeightUnit { get; init; } = WeightUnit.Pounds;
+
+    /// <summary>The units of roster.json.</summary>
+    public RosterUnits RosterUnits => new(TemperatureUnit, WeightUnit);
 
     /// <summary>The shifts of a day, by their beginning.</summary>
     public IReadOnlyList<Shift> Shifts { get; init; } = [new("day", new(7, 0)), new("evening", new(15, 0)), new("night", new(23, 0))];
@@ -44,6 +48,9 @@ internal sealed record HomeSettings
 
     /// <summary>After this quiet, where no answer is awaited, the program asks for what is next.</summary>
     public TimeSpan LeadAfter { get; init; } = TimeSpan.FromSeconds(20);
+
+    /// <summary>Whether NEWS2 is shown beside the decisions; it needs the consciousness, which has to be asked.</summary>
+    public bool News2 { get; init; }
 
     /// <summary>What a round takes from everyone, in the order in which it asks.</summary>
     public IReadOnlyList<VitalSign> Due { get; init; } = new DialogueSettings().Due;

@@ -19,32 +19,39 @@ internal sealed class RosterReader
         this.path = path;
         this.settings = settings;
         this.errors = errors;
-        values = new ValueReader(path, settings, errors);
+        values = new ValueReader(path, settings.RosterUnits, errors);
     }
 
     /// <summary>The residents; none where the file is not there, and where it is broken, with the errors.</summary>
     /// <param name="path">roster.json.</param>
     /// <param name="settings">The home's units and time zone.</param>
     /// <param name="errors">Gets all that is wrong.</param>
-    public static Roster Read(string path, HomeSettings settings, ICollection<FileError> errors) =>
-        CheckedFile.Read(path, "roster", errors) is { } file
-            ? new RosterReader(path, settings, errors).Read(file.ItemsOf("residents"))
-            : new Roster([]);
+    public static Roster Read(string path, HomeSettings settings, ICollection<FileError> errors)
+    {
+        if (CheckedFile.Read(path, "roster", errors) is not { } file)
+        {
+            return new Roster([]);
+        }
+
+        List<FileError> found = [];
+        Roster roster = new RosterReader(path, settings, found).Read(file.ItemsOf("residents"));
+        foreach (FileError error in found.OrderBy(e => e.Line))
+        {
+            errors.Add(error);
+        }
+
+        return roster;
+    }
 
     private Roster Read(IReadOnlyList<LocatedNode> items)
     {
-        Unique(items, "id", item => item.TextOf("id"));
-        Unique(items, "bandNumber", item => item.TextOf("bandNumber"));
-        Unique(items, "room and bed", item => $"room {item.NumberOf("room")}{(item.TextOf("bed") is { } bed ? " bed " + bed : "")}");
-        foreach (IGrouping<decimal?, LocatedNode> room in items.GroupBy(item => item.NumberOf("room")).Where(room => room.Count() > 1))
+        Resident[] residents = [.. items.Select(Resident)];
+        foreach ((int index, string reason) in RosterFaults.Of(residents, i => $"line {items[i].Line}"))
         {
-            foreach (LocatedNode item in room.Where(item => item["bed"] is null))
-            {
-                Fault(item.Line, $"room {room.Key} has {room.Count()} residents, so \"bed\" must be there: a, b, c or d");
-            }
+            Fault(items[index].Line, reason);
         }
 
-        return new Roster([.. items.Select(Resident)]);
+        return new Roster(residents);
     }
 
     private Resident Resident(LocatedNode item) => new()
@@ -59,7 +66,46 @@ internal sealed class RosterReader
         ArmsNotToBeUsed = Arms(item["armsNotToBeUsed"]),
         UsualValues = [.. item.ItemsOf("usualValues").Select(Usual)],
         UsualOxygen = item["usualOxygen"] is { } oxygen ? new OxygenSupply(oxygen.NumberOf("litresPerMinute")) : null,
+        OfficialName = item.TextOf("officialName"),
+        ArmCentimetres = item.NumberOf("armCentimetres"),
+        Devices = [.. item.ItemsOf("devices").Select(d => d.Text)],
+        Conditions = [.. item.ItemsOf("conditions").Select(c => c.Text)],
+        Schedule = [.. item.ItemsOf("schedule").Select(Scheduled)],
+        UsualFrozen = [.. item.ItemsOf("usualFrozen").Select(f => new UsualFreeze(f.TextOf("why")!, Day(f["from"]!, "from"), LastDay(f)))],
+        Away = item["away"] is { } away ? new Absence(away.TextOf("why")!, Day(away["from"]!, "from"), LastDay(away)) : null,
+        Moved = item["moved"] is { } moved ? new Move((int)moved.NumberOf("fromRoom")!.Value, moved.TextOf("fromBed"), Day(moved["on"]!, "on")) : null,
     };
+
+    private ScheduledSign Scheduled(LocatedNode item)
+    {
+        Frequency every = RosterWords.Frequencies[item.TextOf("every")!];
+        if ((item["weekday"] is not null && every != Frequency.Weekly) || (item["dayOfMonth"] is not null && every != Frequency.Monthly))
+        {
+            Fault(item.Line, "\"weekday\" belongs to \"weekly\" and \"dayOfMonth\" to \"monthly\"; leave it out or change \"every\"");
+        }
+
+        return new ScheduledSign(RosterWords.Signs[item.TextOf("sign")!], every, item.TextOf("orderedBy"))
+        {
+            Weekday = item.TextOf("weekday") is { } weekday ? RosterWords.Weekdays[weekday] : null,
+            DayOfMonth = (int?)item.NumberOf("dayOfMonth"),
+        };
+    }
+
+    private DateOnly? LastDay(LocatedNode item)
+    {
+        if (item["until"] is not { } until)
+        {
+            return null;
+        }
+
+        DateOnly last = Day(until, "until");
+        if (last < Day(item["from"]!, "from"))
+        {
+            Fault(until.Line, "\"until\" lies before \"from\"; exchange them or leave \"until\" out");
+        }
+
+        return last;
+    }
 
     private OrderedLimit Limit(LocatedNode item)
     {
@@ -75,7 +121,7 @@ internal sealed class RosterReader
         }
 
         return new OrderedLimit(
-            HomeWords.Values[item.TextOf("value")!], least, greatest, item.TextOf("orderedBy")!, Day(item["orderedOn"]!, "orderedOn"))
+            RosterWords.Values[item.TextOf("value")!], least, greatest, item.TextOf("orderedBy")!, Day(item["orderedOn"]!, "orderedOn"))
         {
             Until = item["until"] is { } until ? Moment(until) : null,
         };
@@ -83,7 +129,7 @@ internal sealed class RosterReader
 
     private UsualValue Usual(LocatedNode item)
     {
-        LimitedValue value = HomeWords.Values[item.TextOf("value")!];
+        LimitedValue value = RosterWords.Values[item.TextOf("value")!];
         if (item["site"] is { } site && value != LimitedValue.TemperatureFahrenheit)
         {
             Fault(site.Line, "\"site\" belongs to a temperature alone; leave it out");
@@ -91,7 +137,7 @@ internal sealed class RosterReader
 
         return new UsualValue(value, Math.Round(values.Exact(item, "median") ?? 0, 1, MidpointRounding.AwayFromZero))
         {
-            Site = item.TextOf("site") is { } word ? HomeWords.Sites[word] : null,
+            Site = item.TextOf("site") is { } word ? RosterWords.Sites[word] : null,
         };
     }
 
@@ -127,18 +173,6 @@ internal sealed class RosterReader
         }
 
         return new DateTimeOffset(local, settings.TimeZone.GetUtcOffset(local));
-    }
-
-    private void Unique(IReadOnlyList<LocatedNode> items, string what, Func<LocatedNode, string?> key)
-    {
-        Dictionary<string, int> lines = new(StringComparer.Ordinal);
-        foreach (LocatedNode item in items)
-        {
-            if (key(item) is { } text && !lines.TryAdd(text, item.Line))
-            {
-                Fault(item.Line, $"\"{text}\" is the {what} of two residents, here and at line {lines[text]}; each must have their own");
-            }
-        }
     }
 
     private void Fault(int line, string reason) => errors.Add(new(path, line, reason));

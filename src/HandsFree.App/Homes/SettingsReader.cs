@@ -2,6 +2,7 @@ using System.Globalization;
 using HandsFree.App.Homes.JsonFile;
 using HandsFree.Core.Files;
 using HandsFree.Core.Quantities;
+using HandsFree.Core.Residents;
 
 namespace HandsFree.App.Homes;
 
@@ -42,6 +43,7 @@ internal static class SettingsReader
             LongestPause = Minutes(file.NumberOf("longestPauseMinutes"), settings.LongestPause),
             AnswerAwaited = Seconds(file.NumberOf("answerAwaitedSeconds"), settings.AnswerAwaited),
             LeadAfter = Seconds(file.NumberOf("leadAfterSeconds"), settings.LeadAfter),
+            News2 = file["news2"]?.Kind == System.Text.Json.JsonValueKind.True,
             Due = file["due"] is { } due ? Due(due, path, errors) : settings.Due,
         };
     }
@@ -79,7 +81,7 @@ internal static class SettingsReader
         List<VitalSign> due = [];
         foreach (LocatedNode item in list.Items)
         {
-            VitalSign sign = HomeWords.Signs[item.Text];
+            VitalSign sign = RosterWords.Signs[item.Text];
             if (due.Contains(sign))
             {
                 errors.Add(new(path, item.Line, $"\"due\" has {item.InWords} twice; keep one"));

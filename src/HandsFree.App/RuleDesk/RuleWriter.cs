@@ -5,7 +5,7 @@ using HandsFree.Core.Rules;
 
 namespace HandsFree.App.RuleDesk;
 
-/// <summary>Rules and decisions for a person and for a script.</summary>
+/// <summary>Rules for a person and for a script.</summary>
 internal static class RuleWriter
 {
     private static readonly JsonSerializerOptions Options = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
@@ -51,28 +51,6 @@ internal static class RuleWriter
             mark = EnumWords.Of(rule.Mark),
             inForce = rule.InForce,
             changed = rule.Changed,
-        },
-        Options);
-
-    /// <summary>A decision: what it is, then each rule that spoke, with its source.</summary>
-    public static string Text(string reading, Decision decision)
-    {
-        string recheck = decision.Recheck is { } first ? $", after a recheck: {first.Instruction}" : "";
-        string[] lines = [.. decision.Reasons.Select(r => $"  {r.Rule} ({EnumWords.Of(r.Outcome)}): {r.Text} [{r.Source}; {EnumWords.Of(r.Mark)}]")];
-        return string.Join(
-            Environment.NewLine,
-            lines.Prepend($"{reading}: {(decision.Danger ? "danger value, use the call light now; " : "")}{EnumWords.Of(decision.Outcome)}{recheck}"));
-    }
-
-    /// <summary>A decision as one JSON object on one line.</summary>
-    public static string Json(string reading, Decision decision) => JsonSerializer.Serialize(
-        new
-        {
-            reading,
-            decision = EnumWords.Of(decision.Outcome),
-            recheckFirst = decision.Recheck?.Instruction,
-            danger = decision.Danger,
-            reasons = decision.Reasons.Select(r => new { rule = r.Rule, text = r.Text, source = r.Source, mark = EnumWords.Of(r.Mark), outcome = EnumWords.Of(r.Outcome) }),
         },
         Options);
 }

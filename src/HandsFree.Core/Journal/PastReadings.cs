@@ -5,18 +5,31 @@ namespace HandsFree.Core.Journal;
 /// <summary>The readings of one resident that stand: neither in error nor replaced by an amendment.</summary>
 public static class PastReadings
 {
-    /// <summary>Oldest measurement first.</summary>
-    public static IReadOnlyList<PastReading> Of(IEnumerable<JournalEvent> journal, string resident) =>
-        [.. Standing(journal).Where(r => r.Resident == resident).Select(r => new PastReading(r.Confirmed.Reading, r.Confirmed.By.MeasuredAt))
+    /// <summary>Oldest measurement first. What a report rests on, and what was measured while one was open (until a nurse acknowledged
+    /// it), does not count as usual.</summary>
+    public static IReadOnlyList<PastReading> Of(IEnumerable<JournalEvent> journal, string resident)
+    {
+        List<JournalEvent> all = [.. journal];
+        HashSet<string> inError = InError(all);
+        List<ReportOpened> reports = [.. all.OfType<ReportOpened>().Where(r => r.Resident == resident && !inError.Contains(r.Id))];
+        Dictionary<string, DateTimeOffset> closed = all.OfType<ReportAcknowledged>().GroupBy(a => a.Report).ToDictionary(g => g.Key, g => g.Min(a => a.At));
+        bool IsUsual(ReadingRecorded reading) => !reports.Exists(r =>
+            r.Readings.Contains(reading.Id)
+            || (reading.Confirmed.By.MeasuredAt >= r.At && (!closed.TryGetValue(r.Id, out DateTimeOffset end) || reading.Confirmed.By.MeasuredAt < end)));
+        return [.. Standing(all).Where(r => r.Resident == resident)
+            .Select(r => new PastReading(r.Confirmed.Reading, r.Confirmed.By.MeasuredAt) { CountsAsUsual = IsUsual(r) })
             .OrderBy(p => p.MeasuredAt)];
+    }
 
     /// <summary>All readings that stand, in journal order.</summary>
     public static IEnumerable<ReadingRecorded> Standing(IEnumerable<JournalEvent> journal)
     {
         List<JournalEvent> all = [.. journal];
-        HashSet<string> inError = [.. all.OfType<EnteredInError>().Select(e => e.Event)];
+        HashSet<string> inError = InError(all);
         List<ReadingRecorded> readings = [.. all.OfType<ReadingRecorded>().Where(r => !inError.Contains(r.Id))];
         HashSet<string> amended = [.. readings.Select(r => r.Amends).OfType<string>()];
         return readings.Where(r => !amended.Contains(r.Id));
     }
+
+    private static HashSet<string> InError(IEnumerable<JournalEvent> all) => [.. all.OfType<EnteredInError>().Select(e => e.Event)];
 }

@@ -1,7 +1,7 @@
 namespace HandsFree.Core.Observations;
 
 /// <summary>Joins what was said at different moments about one reading.</summary>
-internal static class CircumstancesJoin
+public static class CircumstancesJoin
 {
     /// <summary>The first with everything that the second says; the second wins where both speak.</summary>
     public static Circumstances With(this Circumstances first, Circumstances second) => first with

@@ -3,6 +3,9 @@ namespace HandsFree.Core.Quantities;
 /// <summary>Body weight in the unit that was said, to a tenth.</summary>
 public sealed record BodyWeight : Quantity
 {
+    /// <summary>The international pound in kilograms, exact by definition.</summary>
+    public const decimal KilogramsPerPound = 0.45359237m;
+
     private BodyWeight(decimal value, WeightUnit unit) => (Value, Unit) = (value, unit);
 
     /// <summary>The number in <see cref="Unit"/>, one decimal.</summary>
@@ -12,7 +15,7 @@ public sealed record BodyWeight : Quantity
     public WeightUnit Unit { get; }
 
     /// <summary>Pounds, by the exact 0.45359237 kg a pound.</summary>
-    public decimal Pounds => Unit == WeightUnit.Pounds ? Value : Value / 0.45359237m;
+    public decimal Pounds => Unit == WeightUnit.Pounds ? Value : Value / KilogramsPerPound;
 
     /// <inheritdoc/>
     public override VitalSign Sign => VitalSign.Weight;

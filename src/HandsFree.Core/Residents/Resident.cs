@@ -11,6 +11,9 @@ public sealed record Resident
     /// <summary>The name as it is spoken in the aide's ear.</summary>
     public required string Name { get; init; }
 
+    /// <summary>The name as it is on band or photo, where it is not the spoken one.</summary>
+    public string? OfficialName { get; init; }
+
     /// <summary>Room number, 1 to 999.</summary>
     public required int Room { get; init; }
 
@@ -34,4 +37,36 @@ public sealed record Resident
 
     /// <summary>The oxygen that is ordered or usual, where there is any.</summary>
     public OxygenSupply? UsualOxygen { get; init; }
+
+    /// <summary>The circumference of the upper arm in centimetres, which says the cuff; null where it was not measured.</summary>
+    public decimal? ArmCentimetres { get; init; }
+
+    /// <summary>Notes on devices as they are spoken: "pacemaker", "own thermometer".</summary>
+    public IReadOnlyList<string> Devices { get; init; } = [];
+
+    /// <summary>Conditions that a rule asks for, of <see cref="KnownConditions"/>.</summary>
+    public IReadOnlyList<string> Conditions { get; init; } = [];
+
+    /// <summary>What is due of this resident and how often; a sign that is not in it is due as the home's round says.</summary>
+    public IReadOnlyList<ScheduledSign> Schedule { get; init; } = [];
+
+    /// <summary>Times in which readings do not count as usual: an antibiotic, a plan.</summary>
+    public IReadOnlyList<UsualFreeze> UsualFrozen { get; init; } = [];
+
+    /// <summary>Where she is while she is not there; null for a resident who is.</summary>
+    public Absence? Away { get; init; }
+
+    /// <summary>Her last move within the home, or null.</summary>
+    public Move? Moved { get; init; }
+
+    /// <summary>The conditions that a roster may note because a rule asks for them.</summary>
+    public static IReadOnlyList<string> KnownConditions { get; } = ["heart failure"];
+
+    /// <summary>Whether a reading of that moment does not count as usual: an antibiotic was noted, or a plan (a limit with an end) stood.</summary>
+    public bool UsualIsFrozen(DateTimeOffset at)
+    {
+        DateOnly day = DateOnly.FromDateTime(at.DateTime);
+        return UsualFrozen.Any(f => day >= f.From && (f.Until is not { } last || day <= last))
+            || OrderedLimits.Any(o => o.Until is { } end && day >= o.OrderedOn && at < end);
+    }
 }

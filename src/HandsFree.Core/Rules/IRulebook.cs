@@ -8,6 +8,7 @@ public interface IRulebook
     /// <summary>SHA-256 in hex of the rule content, kept with each decision.</summary>
     string Hash { get; }
 
-    /// <summary>Decides one reading: entry limits, method, ordered limits, home limits, defaults; the worst wins.</summary>
+    /// <summary>Decides one reading: entry limits, method, ordered limits, home limits, defaults. An order replaces the limits below it on
+    /// its side of its value; of what then applies the worst wins.</summary>
     Decision Decide(Reading reading, DecisionContext context);
 }

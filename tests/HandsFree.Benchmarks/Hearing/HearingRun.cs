@@ -1,95 +1,64 @@
 using System.Diagnostics;
-using HandsFree.App.Hear;
 using HandsFree.App.Hearing;
 using HandsFree.Audio;
 using HandsFree.Audio.Endpointing;
 using HandsFree.Audio.Wav;
-using HandsFree.Benchmarks.Noise;
-using HandsFree.Benchmarks.Statistics;
+using HandsFree.Benchmarks.Recordings;
+using HandsFree.Benchmarks.Results;
 using HandsFree.Language.Grammars;
-using HandsFree.Language.Sentences;
 using HandsFree.Speech;
 
 namespace HandsFree.Benchmarks.Hearing;
 
-/// <summary>Hears a folder and counts.</summary>
+/// <summary>Hears folders of recordings with one engine.</summary>
 /// <param name="recognizer">The engine.</param>
 /// <param name="files">Finds the speech.</param>
-/// <param name="grammarOf">The grammar in force for a recording.</param>
-/// <param name="byWords">Compare the words, not the meaning: for a grammar of one's own.</param>
-/// <param name="noise">Noise to mix in, or null.</param>
-internal sealed class HearingRun(IRecognizer recognizer, FileHearing files, Func<Transcript, Grammar> grammarOf, bool byWords, NoiseMaker? noise)
+/// <param name="grammarOf">The grammar in force for a recording, and its name.</param>
+/// <param name="sounds">What becomes of a recording before it is heard.</param>
+internal sealed class HearingRun(IRecognizer recognizer, FileHearing files, Func<Transcript, (Grammar Grammar, string Name)> grammarOf, SoundMaker sounds)
 {
-    private const double Sure = 0.95;
-    private readonly List<HeardRow> rows = [];
-    private readonly Dictionary<Verdict, int> counts = Enum.GetValues<Verdict>().ToDictionary(v => v, _ => 0);
-    private readonly List<double> decodeSeconds = [];
-    private double audioSeconds;
-
-    /// <summary>Hears; writes a line for each recording that was not heard as it was meant.</summary>
-    public void Hear(string folder, int every, TextWriter output)
+    /// <summary>Reads all that will be heard and makes the engine ready for it, so that nothing that is wrong with it ends a long run.</summary>
+    /// <exception cref="InvalidDataException">A recording can't be read.</exception>
+    /// <exception cref="GrammarException">A grammar that the engine can't listen for.</exception>
+    public void Check(IReadOnlyList<Transcript> folder, int every)
     {
-        IReadOnlyList<Transcript> all = Transcript.Read(folder);
-        string[] names = [.. all.Select(t => t.File)];
-        for (int i = 0; i < all.Count; i += every)
+        string[] errors = [.. Chosen(folder, every).Select(said => WavReader.Read(said.FilePath)).Where(read => !read.IsRead).Select(read => read.Error!)];
+        if (errors.Length > 0)
         {
-            Transcript transcript = all[i];
-            AudioClip clip = WavReader.Read(Path.Combine(folder, transcript.File)).Clip ?? throw new IOException($"{transcript.File} can't be read");
-            clip = noise is null ? clip : clip with { Samples = noise.Under(clip.Samples, i, folder, names) };
-            SpeechSegment? speech = files.Speech(clip);
-            Stopwatch clock = Stopwatch.StartNew();
-            Speech.Hearing hearing = speech is null ? Speech.Hearing.Nothing : recognizer.Hear(speech.Samples, grammarOf(transcript));
-            decodeSeconds.Add(clock.Elapsed.TotalSeconds);
-            audioSeconds += clip.Duration.TotalSeconds;
-            Verdict verdict = Judge(transcript, hearing);
-            counts[verdict]++;
-            rows.Add(new(transcript.File, transcript.Words, verdict.ToString(), Said(hearing), hearing.Best?.Probability ?? 0,
-                double.IsFinite(hearing.Margin) ? hearing.Margin : null, 1000 * decodeSeconds[^1]));
-            if (verdict is not (Verdict.Right or Verdict.Refused))
-            {
-                output.WriteLine($"{verdict}\t{transcript.File}\t{transcript.Words}\t{hearing.Outcome} {Said(hearing)}\t\"{hearing.Transcript}\"\tprobability {hearing.Best?.Probability:F3} margin {hearing.Margin:F1}");
-            }
+            throw new InvalidDataException(errors.Length == 1 ? errors[0] : $"{errors.Length} recordings can't be read, the first: {errors[0]}");
+        }
+
+        foreach (Transcript said in Chosen(folder, every))
+        {
+            recognizer.Prepare(grammarOf(said).Grammar);
         }
     }
 
-    /// <summary>What was heard of each recording, in order.</summary>
-    public IReadOnlyList<HeardRow> Rows => rows;
-
-    /// <summary>The table.</summary>
-    public void Report(TextWriter output)
+    /// <summary>Hears each Nth recording of a folder, one after the other.</summary>
+    public IEnumerable<HeardRow> Hear(IReadOnlyList<Transcript> folder, int every)
     {
-        int all = counts.Values.Sum();
-        decodeSeconds.Sort();
-        foreach (var (verdict, count) in counts)
+        foreach (Transcript said in Chosen(folder, every))
         {
-            var (low, high) = Wilson.Interval(count, all);
-            output.WriteLine($"{verdict,-9} {count,4} of {all}  {(double)count / all,6:P1}  (95 %: {low:P1} to {high:P1})");
+            WavResult read = WavReader.Read(said.FilePath);
+            AudioClip clip = read.IsRead ? read.Clip : throw new InvalidDataException(read.Error);
+            yield return Hear(said, clip with { Samples = sounds.Of(clip.Samples, said, folder) });
         }
-
-        int sure = rows.Count(r => r.Verdict is nameof(Verdict.Wrong) or nameof(Verdict.LetIn) && r.Probability > Sure);
-        output.WriteLine($"wrong or let in with a probability above {Sure}: {sure}");
-        output.WriteLine($"real time factor {decodeSeconds.Sum() / audioSeconds:F3}; decoding median {1000 * decodeSeconds[all / 2]:F0} ms, "
-            + $"95th percentile {1000 * decodeSeconds[all * 95 / 100]:F0} ms; peak memory {Process.GetCurrentProcess().PeakWorkingSet64 >> 20} MiB");
     }
 
-    private Verdict Judge(Transcript transcript, Speech.Hearing hearing)
+    private static IEnumerable<Transcript> Chosen(IReadOnlyList<Transcript> folder, int every) => folder.Where((_, i) => i % every == 0);
+
+    private HeardRow Hear(Transcript said, AudioClip clip)
     {
-        if (hearing.Outcome != HearingOutcome.Heard)
+        var (grammar, name) = grammarOf(said);
+        SpeechSegment? speech = files.Speech(clip);
+        Stopwatch clock = Stopwatch.StartNew();
+        Speech.Hearing heard = speech is null ? Speech.Hearing.Nothing : recognizer.Hear(speech.Samples, grammar);
+        TimeSpan decoding = clock.Elapsed;
+        return Judge.Row(said, grammar, name, heard) with
         {
-            return transcript.Meaning is null && !byWords ? Verdict.Refused : transcript.IsUnused ? Verdict.Unused : Verdict.NotHeard;
-        }
-
-        if (byWords)
-        {
-            Grammar grammar = grammarOf(transcript);
-            return Matcher.Match(grammar, transcript.Words).Contains(hearing.Best!.Meaning) ? Verdict.Right : Verdict.Wrong;
-        }
-
-        string said = Said(hearing);
-        return transcript.Means(said) ? Verdict.Right
-            : transcript.Meaning is not null ? Verdict.Wrong
-            : said == """{"hedge": true}""" ? Verdict.Refused : Verdict.LetIn;
+            AudioSeconds = clip.Duration.TotalSeconds,
+            SpeechSeconds = (speech?.Samples.Length ?? 0) / (double)AudioClip.SampleRate,
+            DecodeMilliseconds = speech is null ? 0 : decoding.TotalMilliseconds,
+        };
     }
-
-    private static string Said(Speech.Hearing hearing) => hearing.Best is { } best ? MeaningJson.Of(best) : "";
 }

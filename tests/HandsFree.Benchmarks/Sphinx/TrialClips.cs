@@ -5,20 +5,11 @@ namespace HandsFree.Benchmarks.Sphinx;
 /// <summary>All recordings of the shared audio with the grammars of their states.</summary>
 internal static class TrialClips
 {
-    /// <summary>Digits and numbers as callers say them, yes, no and the commands of the number recordings; a sentence means its words.</summary>
-    private const string Numbers = """
-        #JSGF V1.0;
-        grammar numbers;
-        public <said> = <number>+ | yes | no | go | start | stop | repeat | help;
-        <number> = zero | oh | one | two | three | four | five | six | seven | eight | nine | ten | eleven | twelve | thirteen | fourteen
-                 | fifteen | sixteen | seventeen | eighteen | nineteen | twenty | thirty | forty | fifty | sixty | seventy | eighty | ninety | hundred;
-        """;
-
     internal static IEnumerable<TrialClip> Read(string audio, string grammars)
     {
         Dictionary<string, Grammar> states = new[] { "readings", "identity", "confirmation", "count", "handover" }
             .ToDictionary(name => name, name => Grammar.Load(Path.Combine(grammars, name + ".jsgf")));
-        Grammar numbers = Grammar.Parse(Numbers, "numbers");
+        Grammar numbers = Grammar.Load(Path.Combine(AppContext.BaseDirectory, "number-strings.jsgf"));
         foreach (string set in (string[])["dictation-synthetic", "dialogue-synthetic", "an4-numbers", "an4-spelled"])
         {
             string[][] rows = [.. File.ReadLines(Path.Combine(audio, set, "transcripts.tsv")).Skip(1).Select(line => line.Split('\t'))];

@@ -20,11 +20,12 @@ public class BoundaryTests
         SaidBy(TestRules.Defaults, row, "beyond").Single(r => r.Rule == row["rule"]).Outcome.ShouldBe(Table.Outcome(row["outcome"]));
     }
 
-    /// <summary>The rules that spoke; earlier readings parted by || are those of "within" and those of "beyond".</summary>
+    /// <summary>The rules that spoke; earlier readings or symptoms parted by || are those of "within" and those of "beyond".</summary>
     internal static IReadOnlyList<Reason> SaidBy(Rulebook rules, IReadOnlyDictionary<string, string> row, string which)
     {
-        string[] earlier = row["earlier"].Split("||");
-        var context = Notation.Context(row["resident"], which == "within" ? earlier[0] : earlier[^1], row["symptoms"]);
+        var context = Notation.Context(row["resident"], Part("earlier"), Part("symptoms"));
         return rules.Decide(Notation.Reading(row[which]), context).Reasons;
+
+        string Part(string column) => row[column].Split("||")[which == "within" ? 0 : ^1];
     }
 }

@@ -57,11 +57,11 @@ public class HomeFileTests
     [Fact]
     public void A_rule_that_is_off_by_default_can_be_switched_on()
     {
-        var rules = TestRules.WithHome("""{ "override": [ { "id": "weight.gain.5-days", "off": false } ] }""");
+        List<RuleFile> off = [.. Rulebook.Defaults().Select(f => f with { Text = f.Text.Replace("\"id\": \"pulse.fast\",", "\"id\": \"pulse.fast\", \"off\": true,") })];
+        var home = new RuleFile("home.json", """{ "override": [ { "id": "pulse.fast", "off": false } ] }""");
 
-        rules.Decide(Notation.Reading("weight 153 lb"), Notation.Context(earlier: "5d weight 150 lb")).Outcome.ShouldBe(Outcome.ReportThisShift);
-        rules.Decide(Notation.Reading("weight 152.9 lb"), Notation.Context(earlier: "5d weight 150 lb")).Outcome.ShouldBe(Outcome.Accept);
-        TestRules.Defaults.Decide(Notation.Reading("weight 153 lb"), Notation.Context(earlier: "5d weight 150 lb")).Outcome.ShouldBe(Outcome.Accept);
+        Decide(TestRules.Loaded(Rulebook.Load(off)), "pulse 105").Outcome.ShouldBe(Outcome.Accept);
+        Decide(TestRules.Loaded(Rulebook.Load(off, home)), "pulse 105").Outcome.ShouldBe(Outcome.ReportThisShift);
     }
 
     [Fact]

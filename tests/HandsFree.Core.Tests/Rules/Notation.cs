@@ -60,6 +60,7 @@ internal static class Notation
                 },
                 ["ordered", var what, var range] => resident with { OrderedLimits = [.. resident.OrderedLimits, Order(what, range)] },
                 ["not", var arm, var why] => resident with { ArmsNotToBeUsed = new Dictionary<Arm, string> { [Enum.Parse<Arm>(arm, true)] = why } },
+                ["has", .. var condition] => resident with { Conditions = [.. resident.Conditions, string.Join(' ', condition)] },
                 ["litres", var flow] => resident with { UsualOxygen = new(Number(flow)) },
                 _ => throw new FormatException(text),
             };

@@ -25,7 +25,7 @@ public class ScoreTests
     public void A_pressure_has_the_category_of_the_guideline(int systolic, int diastolic, PressureCategory category) =>
         PressureCategories.Of(BloodPressure.FromMillimetresOfMercury(systolic, diastolic)).ShouldBe(category);
 
-    /// <summary>American Heart Association 2005, cuff table; the gaps take the larger cuff (proposal without source).</summary>
+    /// <summary>Worked examples M-07 to M-09: American Heart Association 2005, cuff table; the gaps take the larger cuff (proposal without source).</summary>
     [Theory]
     [InlineData("21.9", null)]
     [InlineData("22", "small adult")]
@@ -48,7 +48,7 @@ public class ScoreTests
         Cuff.For(52.1m).ShouldBeNull();
     }
 
-    /// <summary>American Heart Association 2005: length at least 80 %, width at least 40 % of the circumference.</summary>
+    /// <summary>Worked example M-10, American Heart Association 2005: length at least 80 %, width at least 40 % of the circumference.</summary>
     [Fact]
     public void The_ideal_bladder_of_a_30_cm_arm_is_24_by_12() => Cuff.IdealBladder(30).ShouldBe((24.0m, 12.0m));
 }

@@ -52,6 +52,35 @@ public partial class ThresholdMutationTests
         unseen.ShouldBe(NoDifference);
     }
 
+    [Fact]
+    public void Changing_any_action_is_noticed()
+    {
+        var files = Rulebook.Defaults();
+        var unseen = new List<string>();
+        foreach (var file in files)
+        {
+            foreach (Match rule in RuleText().Matches(file.Text))
+            {
+                var action = Action().Match(rule.Value).Groups["a"];
+                string other = action.Value == "report this shift" ? "accept" : "report this shift";
+                if (!action.Success || rule.Value.Contains("\"danger\": true", StringComparison.Ordinal))
+                {
+                    continue;
+                }
+
+                string changed = file.Text.Remove(rule.Index + action.Index, action.Length).Insert(rule.Index + action.Index, other);
+                var rules = TestRules.Loaded(Rulebook.Load([.. files.Where(f => f != file), file with { Text = changed }]));
+                string id = rule.Groups["id"].Value;
+                if (!Boundaries.Any(row => row["rule"] == id && BoundaryTests.SaidBy(rules, row, "beyond").SingleOrDefault(r => r.Rule == id)?.Outcome != Table.Outcome(row["outcome"])))
+                {
+                    unseen.Add(id);
+                }
+            }
+        }
+
+        unseen.ShouldBeEmpty();
+    }
+
     private static bool Differs(Rulebook rules, IReadOnlyDictionary<string, string> row) =>
         BoundaryTests.SaidBy(rules, row, "within").Any(r => r.Rule == row["rule"]) || !BoundaryTests.SaidBy(rules, row, "beyond").Any(r => r.Rule == row["rule"]);
 
@@ -62,6 +91,9 @@ public partial class ThresholdMutationTests
     [GeneratedRegex("""\{\s*"id": "(?<id>[^"]+)".*?"mark": "[^"]+"\s*\}""", RegexOptions.Singleline)]
     private static partial Regex RuleText();
 
-    [GeneratedRegex("""(?:"(?:above|below|at least|at most|Cel|\[degF\])": )(?<n>-?[0-9.]+)""")]
+    [GeneratedRegex("\"action\": \"(?<a>[^\"]+)\"")]
+    private static partial Regex Action();
+
+    [GeneratedRegex("""(?:"(?:above|below|at least|at most|Cel|\[degF\]|at least hours|at most hours)": )(?<n>-?[0-9.]+)""")]
     private static partial Regex Thresholds();
 }

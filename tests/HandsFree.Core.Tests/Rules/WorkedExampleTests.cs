@@ -43,4 +43,26 @@ public class WorkedExampleTests
 
         TestRules.Defaults.Describe().Where(r => r.InForce).Select(r => r.Id).Where(id => !named.Contains(id)).ShouldBeEmpty();
     }
+
+    [Fact]
+    public void The_index_says_truly_where_each_worked_example_is_tested()
+    {
+        var index = Table.Read("index-of-worked-examples.tsv");
+        index.Select(r => r["id"]).ShouldBeUnique();
+        index.Count.ShouldBe(16 + 16 + 20 + 30 + 16 + 12 + 12 + 5 + 14 + 16);
+        foreach (var row in index.Where(r => r["where"].Contains('/')))
+        {
+            string text = System.IO.File.ReadAllText(Path.Combine(TestKit.Shared.Repository, "tests", "HandsFree.Core.Tests", row["where"]));
+            string id = row["id"];
+            bool there = row["where"].EndsWith(".tsv", StringComparison.Ordinal)
+                ? Table.Read(Path.GetFileName(row["where"])).Any(r => r["id"] == id || r["id"].StartsWith(id + " ", StringComparison.Ordinal))
+                : text.Contains(id, StringComparison.Ordinal) || NamedInARange(text, id);
+            there.ShouldBeTrue($"{id} is not in {row["where"]}");
+        }
+    }
+
+    /// <summary>"B-01 to B-10" names B-05.</summary>
+    private static bool NamedInARange(string text, string id) =>
+        System.Text.RegularExpressions.Regex.Matches(text, "([A-Z])-([0-9]{2}) to \\1-([0-9]{2})").Any(m =>
+            id[0] == m.Groups[1].Value[0] && string.CompareOrdinal(id[2..], m.Groups[2].Value) >= 0 && string.CompareOrdinal(id[2..], m.Groups[3].Value) <= 0);
 }

@@ -3,6 +3,7 @@ using System.Text.Json;
 using HandsFree.App.Homes;
 using HandsFree.App.Homes.JsonFile;
 using HandsFree.Core.Quantities;
+using HandsFree.Core.Residents;
 using Shouldly;
 using Xunit;
 
@@ -57,14 +58,20 @@ public sealed class SchemaTests
     [Fact]
     public void The_words_of_the_schemas_are_those_that_the_program_knows()
     {
-        Words("home", "due").ShouldBe(HomeWords.Signs.Keys);
+        Words("home", "due").ShouldBe(RosterWords.Signs.Keys);
         JsonElement definitions = JsonSchema.Of("roster").Root.GetProperty("$defs");
-        Texts(definitions.GetProperty("value")).ShouldBe(HomeWords.Values.Keys);
-        Texts(definitions.GetProperty("usualValue").GetProperty("properties").GetProperty("site")).ShouldBe(HomeWords.Sites.Keys);
+        Texts(definitions.GetProperty("value")).ShouldBe(RosterWords.Values.Keys);
+        Texts(definitions.GetProperty("usualValue").GetProperty("properties").GetProperty("site")).ShouldBe(RosterWords.Sites.Keys);
         Texts(JsonSchema.Of("home").Root.GetProperty("properties").GetProperty("engine")).ShouldBe(App.Hearing.EngineNames.All);
-        HomeWords.Signs.Values.Distinct().ShouldBe(Enum.GetValues<VitalSign>(), ignoreOrder: true);
-        HomeWords.Values.Values.ShouldBe(Enum.GetValues<Core.Residents.LimitedValue>(), ignoreOrder: true);
-        HomeWords.Sites.Values.ShouldBe(Enum.GetValues<Core.Observations.TemperatureSite>(), ignoreOrder: true);
+        JsonElement scheduled = definitions.GetProperty("scheduled").GetProperty("properties");
+        Texts(scheduled.GetProperty("sign")).ShouldBe(RosterWords.Signs.Keys);
+        Texts(scheduled.GetProperty("every")).ShouldBe(RosterWords.Frequencies.Keys);
+        Texts(scheduled.GetProperty("weekday")).ShouldBe(RosterWords.Weekdays.Keys);
+        Texts(definitions.GetProperty("resident").GetProperty("properties").GetProperty("conditions").GetProperty("items")).ShouldBe(Resident.KnownConditions);
+        RosterWords.Frequencies.Values.ShouldBe(Enum.GetValues<Frequency>(), ignoreOrder: true);
+        RosterWords.Signs.Values.Distinct().ShouldBe(Enum.GetValues<VitalSign>(), ignoreOrder: true);
+        RosterWords.Values.Values.ShouldBe(Enum.GetValues<Core.Residents.LimitedValue>(), ignoreOrder: true);
+        RosterWords.Sites.Values.ShouldBe(Enum.GetValues<Core.Observations.TemperatureSite>(), ignoreOrder: true);
     }
 
     private static string Default(JsonElement schema, params string[] path) =>

@@ -115,13 +115,13 @@ public sealed class SettingsTests
         said.Select(line => line.Split(':')[0]).ShouldBe(
         [
             "home.json(2)", "home.json(4)", "home.json(6)",
-            "roster.json(3)", "roster.json(2)", "roster.json(2)", "roster.json(4)", "roster.json(5)", "roster.json(7)", "roster.json(8)", "roster.json(9)",
+            "roster.json(2)", "roster.json(2)", "roster.json(3)", "roster.json(4)", "roster.json(5)", "roster.json(7)", "roster.json(8)", "roster.json(9)",
             "rules.json(1)",
         ]);
         said[0].ShouldContain("IANA name such as");
-        said[3].ShouldContain("\"r1\" is the id of two residents, here and at line 2");
+        said[3].ShouldContain("no such day");
         said[4].ShouldContain("room 12 has 2 residents");
-        said[5].ShouldContain("no such day");
+        said[5].ShouldContain("\"r1\" is the id of two residents, here and at line 2");
         said[8].ShouldContain("no temperature in degrees Fahrenheit");
         said[9].ShouldContain("a whole number");
     }

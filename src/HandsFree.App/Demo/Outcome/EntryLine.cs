@@ -7,6 +7,7 @@ using HandsFree.Core.Meanings;
 using HandsFree.Core.Observations;
 using HandsFree.Core.Quantities;
 using HandsFree.Core.Reports;
+using HandsFree.Core.Residents;
 
 namespace HandsFree.App.Demo.Outcome;
 
@@ -37,7 +38,7 @@ internal static class EntryLine
         string.Join(", ", new[] { $"resident {resident}: {kind}", sign ?? "", value }.Concat(qualifiers.Order(StringComparer.Ordinal))
             .Append(why ?? "").Where(part => part.Length > 0));
 
-    private static string Sign(VitalSign sign) => HomeWords.Signs.First(s => s.Value == sign).Key;
+    private static string Sign(VitalSign sign) => RosterWords.Signs.First(s => s.Value == sign).Key;
 
     private static string Value(JsonElement? value) => value switch
     {
@@ -64,7 +65,7 @@ internal static class EntryLine
     {
         Circumstances how = entry.Confirmed.Reading.How;
         List<string> found = [];
-        found.AddRange(how.Site is { } site ? [HomeWords.Sites.First(s => s.Value == site).Key] : []);
+        found.AddRange(how.Site is { } site ? [RosterWords.Sites.First(s => s.Value == site).Key] : []);
         found.AddRange(how.Arm is { } arm ? [arm == Arm.Left ? "left arm" : "right arm"] : []);
         found.AddRange(how.Position is { } position ? [position.ToString().ToLowerInvariant()] : []);
         found.AddRange(how.Oxygen is { } oxygen ? [oxygen.IsRoomAir ? "room air" : $"oxygen {oxygen.LitresPerMinute}"] : []);

@@ -17,6 +17,7 @@ internal static class Conditions
             && (when.CountedSeconds is null || (s.How.CountedSeconds is { } seconds && when.CountedSeconds.Contains(seconds)))
             && (!when.ArmNotToBeUsed || (s.How.Arm is { } arm && s.Context.Resident.ArmsNotToBeUsed.ContainsKey(arm)))
             && (when.Symptoms is null || when.Symptoms.Any(s.Context.Symptoms.Contains))
+            && (when.ResidentHas is null || when.ResidentHas.Any(s.Context.Resident.Conditions.Contains))
             && (!when.NewForResident || IsNew(rule.Test, s))
             && when.Also.All(t => Holds(t, s))
             && (when.OneOf.Count == 0 || when.OneOf.Any(t => Holds(t, s)));

@@ -44,6 +44,13 @@ internal sealed record Rule
     /// <summary>What the home changed, with who approved it and when.</summary>
     public string? Changed { get; init; }
 
+    /// <summary>A home can't change or switch it off.</summary>
+    public bool Fixed { get; init; }
+
+    /// <summary>A limit of the home or of the program, which an order for that side of that value replaces. A rule that asks for a
+    /// symptom is none: no order on a number was made for the symptom.</summary>
+    public bool YieldsToOrders => Authority is RuleAuthority.Home or RuleAuthority.Default && When.Symptoms is null;
+
     /// <summary>Whether the rule is asked for a reading of that sign.</summary>
     public bool Concerns(VitalSign sign) =>
         Test.Of.Signs.Count == 0 || Test.Of.Signs.Contains(sign) || (Set && When.Tests.Any(t => t.Of.Signs.Contains(sign)));

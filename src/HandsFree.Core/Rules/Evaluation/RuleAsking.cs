@@ -35,20 +35,19 @@ internal static class RuleAsking
             return null;
         }
 
-        bool isLimit = rule.Authority is RuleAuthority.Home or RuleAuthority.Default;
-        if (order is null || !isLimit)
+        if (order is null || !rule.YieldsToOrders)
         {
             return Spoken(rule, s, amount, null);
         }
 
-        // An order replaces the limits below it on its side. Beyond the order and a default that reports now, both speak: an
-        // order never makes help slower.
+        // An order replaces the limits below it on its side, whatever they decide. What is no mere limit (a set of values, a danger
+        // value) speaks again where its value lies beyond the order.
         if (!rule.Test.HoldsForOrder(amount, rule.Test.LimitOf(order)))
         {
             return Replaced(rule, amount, order);
         }
 
-        return rule.Action == Outcome.ReportNow ? Spoken(rule, s, amount, null) : null;
+        return rule.Set || rule.Danger ? Spoken(rule, s, amount, null) : null;
     }
 
     private static Hit Spoken(Rule rule, Situation s, Amount amount, OrderedLimit? order)
@@ -65,7 +64,7 @@ internal static class RuleAsking
         null,
         RuleWords.Replaced(rule, amount, order),
         $"ordered by {order.OrderedBy} on {order.OrderedOn:yyyy-MM-dd}, instead of: {rule.Source}",
-        false);
+        rule.Danger);
 
     private static Recheck? RecheckOf(Rule rule, Situation s, Amount amount)
     {
@@ -79,7 +78,7 @@ internal static class RuleAsking
             : recheck.Instruction.After;
         bool later = after >= Situation.SameSet;
         return later || s.Context.RechecksDone < Math.Min(recheck.Times, MostRechecks)
-            ? new(rule.Id, recheck.Instruction.Say, after)
+            ? new(rule.Id, RecheckWords.Said(recheck.Instruction, s), after)
             : null;
     }
 }

@@ -24,6 +24,9 @@ internal sealed record RuleConditions
     /// <summary>At least one of these symptoms was said.</summary>
     public IReadOnlyList<string>? Symptoms { get; init; }
 
+    /// <summary>The resident has at least one of these conditions by the roster.</summary>
+    public IReadOnlyList<string>? ResidentHas { get; init; }
+
     /// <summary>The resident's usual value does not itself lie beyond the threshold; unknown counts as new.</summary>
     public bool NewForResident { get; init; }
 

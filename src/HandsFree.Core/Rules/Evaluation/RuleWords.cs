@@ -24,7 +24,7 @@ internal static class RuleWords
     /// <summary>Why a rule that would have spoken did not.</summary>
     public static string Replaced(Rule rule, Amount amount, OrderedLimit order) =>
         $"{rule.Test.Of.Name} {rule.Test.Of.Said(amount.Number, amount.Celsius)} is within the ordered limit of "
-        + $"{rule.Test.Of.Said(rule.Test.LimitOf(order), false)}, which replaces: {rule.Text} ({Threshold(rule.Test)})";
+        + $"{rule.Test.Of.Said(rule.Test.LimitOf(order), false)}, which replaces{(rule.Danger ? " all but the words" : "")}: {rule.Text} ({Threshold(rule.Test)})";
 
     /// <summary>Figure, side, threshold and unit of a test.</summary>
     public static string Threshold(RuleTest test)
@@ -64,6 +64,7 @@ internal static class RuleWords
         Add(when.CountedSeconds is not null, $"counted for {string.Join(" or ", when.CountedSeconds ?? [])} seconds");
         Add(when.ArmNotToBeUsed, "on an arm not to be used");
         Add(when.Symptoms is not null, "with " + string.Join(" or ", when.Symptoms ?? []));
+        Add(when.ResidentHas is not null, "for residents with " + string.Join(" or ", when.ResidentHas ?? []));
         Add(when.NewForResident, "new for the resident");
         parts.AddRange(when.Also.Select(Threshold));
         Add(when.OneOf.Count > 0, "one of: " + string.Join(" / ", when.OneOf.Select(Threshold)));

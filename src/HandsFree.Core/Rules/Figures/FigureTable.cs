@@ -45,6 +45,7 @@ internal static class FigureTable
         new("weight loss in 90 days", "%", [VitalSign.Weight], s => WeightChange.Loss(s, 90)),
         new("weight loss in 180 days", "%", [VitalSign.Weight], s => WeightChange.Loss(s, 180)),
         new("weight gain in 5 days", "[lb_av]", [VitalSign.Weight], s => WeightChange.Gain(s, 5)),
+        new("weight gain in 7 days", "[lb_av]", [VitalSign.Weight], s => WeightChange.Gain(s, 7)),
         Single("pain", "{score}", VitalSign.Pain, LimitedValue.Pain),
         Spreads("pulse from usual in spreads", VitalSign.Pulse, LimitedValue.Pulse, 3),
         Spreads("respirations from usual in spreads", VitalSign.Respirations, LimitedValue.Respirations, 2),

@@ -4,8 +4,8 @@ using HandsFree.Core.Residents;
 
 namespace HandsFree.Core.Rules.Figures;
 
-/// <summary>What is usual for the resident: the roster's value where it has one (the roster freezes it while a report is open),
-/// else the median of the last readings, of which at least five are needed.</summary>
+/// <summary>What is usual for the resident: the roster's value where it has one, else the median of the last readings, of which at
+/// least five are needed. Readings taken while a report was open, or while an antibiotic or a plan was noted, do not count.</summary>
 internal static class UsualValues
 {
     private const int Fewest = 5;
@@ -46,6 +46,7 @@ internal static class UsualValues
     [
         .. situation.Context.Earlier
             .Where(p => situation.Context.At - p.MeasuredAt >= Situation.SameSet)
+            .Where(p => p.CountsAsUsual && !situation.Context.Resident.UsualIsFrozen(p.MeasuredAt))
             .Where(p => value != LimitedValue.TemperatureFahrenheit || p.Reading.How.Site == situation.How.Site)
             .Select(p => SingleValue.Of(p.Reading.Value, value))
             .OfType<decimal>()

@@ -17,6 +17,7 @@ internal static class ConditionsParser
             CountedSeconds = from.Choices("counted seconds", RuleVocabulary.Seconds),
             ArmNotToBeUsed = from.Truth("arm not to be used") ?? false,
             Symptoms = from.Choices("symptoms", RuleVocabulary.Symptoms),
+            ResidentHas = from.Choices("resident has", RuleVocabulary.Conditions),
             NewForResident = from.Truth("new for resident") ?? false,
             Also = Tests(from, "also"),
             OneOf = Tests(from, "one of"),

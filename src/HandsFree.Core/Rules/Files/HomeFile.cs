@@ -58,6 +58,12 @@ internal static class HomeFile
         };
         var approval = ApprovalParser.Parse(item);
         item.NothingElse();
+        if (rule.Fixed)
+        {
+            item.Fault($"\"{rule.Id}\" can't be changed or switched off ({rule.Text}); leave this entry out", item.LineOf("id"));
+            return rule;
+        }
+
         if (rule.Danger && changed.Action != Outcome.ReportNow)
         {
             item.Fault("a danger value must stay \"report now\"", item.LineOf("action"));
@@ -65,7 +71,7 @@ internal static class HomeFile
 
         if (approval is null && IsWeaker(rule, changed))
         {
-            item.Fault($"this switches off or weakens \"{rule.Id}\", which reports now; write \"approved by\" (a name) and \"approved on\" (a day) beside it");
+            item.Fault($"this switches off, weakens or delays \"{rule.Id}\", which reports now; write \"approved by\" (a name) and \"approved on\" (a day) beside it");
         }
 
         string words = approval?.InWords ?? "not weaker than the default";
@@ -137,6 +143,14 @@ internal static class HomeFile
             ? changed.Test.Number < rule.Test.Number || changed.Test.Celsius < rule.Test.Celsius
             : changed.Test.Number > rule.Test.Number || changed.Test.Celsius > rule.Test.Celsius;
         bool stricter = changed.Test.Side is Side.Above or Side.Below && rule.Test.Side is Side.AtLeast or Side.AtMost;
-        return changed.Off || changed.Action < rule.Action || laxer || (stricter && changed.Test.Number == rule.Test.Number);
+        return changed.Off || changed.Action < rule.Action || laxer || (stricter && changed.Test.Number == rule.Test.Number) || IsLater(rule.Recheck, changed.Recheck);
     }
+
+    /// <summary>Whether a report waits longer for its rechecks than before.</summary>
+    private static bool IsLater(RuleRecheck? before, RuleRecheck? now) =>
+        now is not null
+        && (before is null
+            || now.Times > before.Times
+            || now.Instruction.After > before.Instruction.After
+            || (before.UnlessCounted60 && !now.UnlessCounted60));
 }

@@ -22,6 +22,7 @@ internal sealed class RuleParser(IReadOnlyDictionary<string, RecheckInstruction>
         bool danger = from.Truth("danger") ?? false;
         bool set = from.Truth("set") ?? false;
         bool stays = from.Truth("stays beside home limits") ?? false;
+        bool @fixed = !approvalsAllowed && (from.Truth("fixed") ?? false);
         bool off = from.Truth("off") ?? false;
         int priority = from.Whole("priority", 1, 99) ?? MiddlePriority;
         string? changed = approvalsAllowed ? ApprovalParser.Parse(from)?.InWords : null;
@@ -56,6 +57,7 @@ internal sealed class RuleParser(IReadOnlyDictionary<string, RecheckInstruction>
             Danger = danger,
             Set = set,
             StaysBesideHomeLimits = stays,
+            Fixed = @fixed,
             Priority = priority,
             Source = source,
             Mark = mark ?? default,

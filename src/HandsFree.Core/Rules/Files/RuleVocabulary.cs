@@ -54,7 +54,11 @@ internal static class RuleVocabulary
     };
 
     public static IReadOnlyDictionary<string, string> Symptoms { get; } =
-        new[] { "short of breath", "palpitations", "chest pain", "headache", "weakness" }.ToDictionary(s => s);
+        Rules.Symptoms.All.ToDictionary(s => s);
+
+    /// <summary>What the roster can note of a resident, and a rule can ask for.</summary>
+    public static IReadOnlyDictionary<string, string> Conditions { get; } =
+        Residents.Resident.KnownConditions.ToDictionary(c => c);
 
     public static IReadOnlyDictionary<string, int> Seconds { get; } = new Dictionary<string, int>
     {

@@ -1,12 +1,12 @@
 using HandsFree.Core.Observations;
 using HandsFree.Core.Quantities;
-using HandsFree.Core.Residents;
 
-namespace HandsFree.App.Homes;
+namespace HandsFree.Core.Residents;
 
-/// <summary>The words of the home's files and what they stand for.</summary>
-internal static class HomeWords
+/// <summary>The words of rosters and of the home's files, and what they stand for.</summary>
+public static class RosterWords
 {
+    /// <summary>The vital signs.</summary>
     public static IReadOnlyDictionary<string, VitalSign> Signs { get; } = new Dictionary<string, VitalSign>
     {
         ["temperature"] = VitalSign.Temperature,
@@ -18,6 +18,7 @@ internal static class HomeWords
         ["pain"] = VitalSign.Pain,
     };
 
+    /// <summary>The numbers that a limit or a usual value can stand on.</summary>
     public static IReadOnlyDictionary<string, LimitedValue> Values { get; } = new Dictionary<string, LimitedValue>
     {
         ["temperature"] = LimitedValue.TemperatureFahrenheit,
@@ -30,6 +31,7 @@ internal static class HomeWords
         ["pain"] = LimitedValue.Pain,
     };
 
+    /// <summary>The sites of a temperature.</summary>
     public static IReadOnlyDictionary<string, TemperatureSite> Sites { get; } = new Dictionary<string, TemperatureSite>
     {
         ["mouth"] = TemperatureSite.Mouth,
@@ -38,4 +40,21 @@ internal static class HomeWords
         ["forehead"] = TemperatureSite.Forehead,
         ["rectum"] = TemperatureSite.Rectum,
     };
+
+    /// <summary>How often something is due.</summary>
+    public static IReadOnlyDictionary<string, Frequency> Frequencies { get; } = new Dictionary<string, Frequency>
+    {
+        ["every shift"] = Frequency.EveryShift,
+        ["daily"] = Frequency.Daily,
+        ["weekly"] = Frequency.Weekly,
+        ["monthly"] = Frequency.Monthly,
+    };
+
+    /// <summary>The days of the week.</summary>
+    public static IReadOnlyDictionary<string, DayOfWeek> Weekdays { get; } = Enum.GetValues<DayOfWeek>().ToDictionary(d => d.ToString().ToLowerInvariant());
+
+    /// <summary>The word of a value.</summary>
+    /// <param name="words">One of the dictionaries here.</param>
+    /// <param name="value">What it stands for.</param>
+    public static string Of<T>(IReadOnlyDictionary<string, T> words, T value) => words.First(w => Equals(w.Value, value)).Key;
 }
