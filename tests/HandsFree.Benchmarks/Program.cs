@@ -3,6 +3,7 @@ using HandsFree.Benchmarks.AllEngines;
 using HandsFree.Benchmarks.Comparing;
 using HandsFree.Benchmarks.Hearing;
 using HandsFree.Benchmarks.Micro;
+using HandsFree.Benchmarks.Small;
 using HandsFree.Benchmarks.Sphinx;
 using HandsFree.Benchmarks.Training;
 
@@ -18,5 +19,6 @@ return new RootCommand("HandsFree's measurements: speed, memory and errors are m
     CompareCommand.Make(),
     MicroCommand.Make(),
     threshold,
+    SmallCalibration.Make(),
     SentencesCommand.Make(),
 }.Parse(args).Invoke();

@@ -1,5 +1,7 @@
 """train.py WORDS.txt RECORDINGS.npz SPOKEN.npz[,SPOKEN.npz...] EMBEDDING.npz|BEFORE.pt OUT SECONDS SEED
-Trains for so many seconds, prints the curve, writes OUT.pt (the averaged weights) and what was heard of the recordings kept apart."""
+Trains for so many seconds, prints the curve, writes OUT.pt (the averaged weights) and what was heard of the recordings kept apart.
+PLAIN: how many seconds at the beginning take the clips as they are (without that it does not find its way for minutes). TOP: the
+highest learning rate where it goes on from weights."""
 import copy
 import math
 import os
@@ -80,6 +82,7 @@ def main(words_file, recorded, spoken, start, out, seconds, seed):
     best = torch.optim.AdamW([{'params': trunk, 'k': .3}, {'params': rest, 'k': 1.}], top, weight_decay=.01)
     print(len(texts), 'clips', round(float(lengths.sum()) / 16000 / 3600, 1), 'h;', sum(p.numel() for p in net.parameters()), 'weights', flush=True)
     every = [i for i, n in enumerate(times) for _ in range(n) if labels[i]]
+    plain = float(os.environ.get('PLAIN', 0))
     begun, step, loss_mean = time.time(), 0, None
     while time.time() - begun < seconds:
         order = sorted(every, key=lambda i: lengths[i] * (1 + .15 * r.random()))
@@ -90,7 +93,7 @@ def main(words_file, recorded, spoken, start, out, seconds, seed):
             if done >= 1: break
             for group in best.param_groups: group['lr'] = group['k'] * top * min(1, (step + 1) / 300) * (.5 + .5 * math.cos(math.pi * done)) + 1e-6
             net.train()
-            with torch.no_grad(): mel = library.altered(torch.tensor(batch, device=device))
+            with torch.no_grad(): mel = (library.plain if time.time() - begun < plain else library.altered)(torch.tensor(batch, device=device))
             with torch.autocast(device, torch.bfloat16, enabled=device == 'cuda'): logits = net(mel, library.rows.clamp(1, (mel.shape[1] - 72) // 4))
             y = torch.tensor([k for i in batch for k in labels[i]], device=device)
             rows = library.rows.clamp(1, logits.shape[1])
@@ -103,10 +106,10 @@ def main(words_file, recorded, spoken, start, out, seconds, seed):
             keep = min(.999, 1 - 1 / (step + 1))
             with torch.no_grad():
                 for a, b in zip(mean.parameters(), net.parameters()): a.lerp_(b, 1 - keep)
-            if step % 50 == 0 or device == "cpu":
+            if step % 50 == 0:
                 value = loss.item()
                 loss_mean = value if loss_mean is None else .9 * loss_mean + .1 * value
-            if step % 250 == 0 or device == "cpu":
+            if step % 250 == 0:
                 print(f'step {step} loss {loss_mean:.3f} seconds {time.time() - begun:.0f}', flush=True)
             if step % 3000 == 0:
                 torch.save(mean.state_dict(), out + '.pt')

@@ -19,15 +19,16 @@ internal static class CtcForward
         double dropped = 0;
         for (int row = 0; row < logProbabilities.Length / width; row++)
         {
-            ways = Advance(ways, logProbabilities.Slice(row * width, width), automaton);
+            ways = Advance(ways, logProbabilities.Slice(row * width, width), automaton, beam, ref dropped);
             dropped += Prune(ways, beam);
         }
 
         return Sum(ways, automaton, word, dropped);
     }
 
-    private static List<Way> Advance(List<Way> ways, ReadOnlySpan<float> row, SentenceAutomaton automaton)
+    private static List<Way> Advance(List<Way> ways, ReadOnlySpan<float> row, SentenceAutomaton automaton, double beam, ref double dropped)
     {
+        double least = Stay(ways, row) - beam;
         var next = new Dictionary<(SentenceState, int), Way>();
         foreach (Way way in ways)
         {
@@ -39,19 +40,36 @@ internal static class CtcForward
                 same.Spoken = LogSum.Of(same.Spoken, way.Spoken + row[way.Last]);
             }
 
-            foreach (var (place, target) in automaton.Arcs(way.State))
+            foreach (SentenceArc arc in automaton.Arcs(way.State))
             {
                 // a word said twice needs a blank between
-                double into = (place == way.Last ? way.Blank : total) + row[place];
-                if (into > double.NegativeInfinity)
+                double into = (arc.Place == way.Last ? way.Blank : total) + row[arc.Place];
+                if (into < least)
                 {
-                    Way said = Get(next, target, place, null, into, way);
+                    dropped += Math.Exp(into);
+                }
+                else if (into > double.NegativeInfinity)
+                {
+                    Way said = Get(next, automaton.Target(arc), arc.Place, null, into, way);
                     said.Spoken = LogSum.Of(said.Spoken, into);
                 }
             }
         }
 
         return [.. next.Values];
+    }
+
+    /// <summary>How likely the likeliest way is after a row that adds no word to it.</summary>
+    private static double Stay(List<Way> ways, ReadOnlySpan<float> row)
+    {
+        double best = double.NegativeInfinity;
+        foreach (Way way in ways)
+        {
+            best = Math.Max(best, LogSum.Of(way.Blank, way.Spoken) + row[SmallModel.Blank]);
+            best = Math.Max(best, way.Spoken + row[way.Last]);
+        }
+
+        return best;
     }
 
     /// <summary>The way to a state by a last word, with the words of whatever reaches it most likely.</summary>
@@ -93,13 +111,14 @@ internal static class CtcForward
         foreach (Way way in ways)
         {
             double probability = Math.Exp(LogSum.Of(way.Blank, way.Spoken));
+            SemanticValue[] meanings = automaton.Meanings(way.State);
             bool isEmpty = way.State == automaton.Start && way.Words is null;
             empty += isEmpty ? probability : 0;
-            unfinished += way.State.Meanings.IsEmpty && !isEmpty ? probability : 0;
-            mayGoOn += !way.State.Meanings.IsEmpty && automaton.Arcs(way.State).Length > 0 ? probability : 0;
-            foreach (SemanticValue meaning in way.State.Meanings)
+            unfinished += meanings.Length == 0 && !isEmpty ? probability : 0;
+            mayGoOn += meanings.Length > 0 && automaton.Arcs(way.State).Length > 0 ? probability : 0;
+            foreach (SemanticValue meaning in meanings)
             {
-                double share = probability / way.State.Meanings.Length;
+                double share = probability / meanings.Length;
                 values[meaning] = values.TryGetValue(meaning, out var before)
                     ? (before.Sum + share, Math.Max(before.Best, share), share > before.Best ? way.Words : before.Words)
                     : (share, share, way.Words);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using HandsFree.Language.Automata;
 using HandsFree.Language.Grammars;
+using HandsFree.Language.Meaning;
 
 namespace HandsFree.Speech.Small;
 
@@ -25,20 +26,26 @@ internal sealed class SentenceAutomaton
     /// <summary>Before the first word.</summary>
     internal SentenceState Start { get; }
 
-    /// <summary>How many states were found so far.</summary>
-    internal int Size => states.Count;
+    /// <summary>How many of the grammar's configurations were unfolded so far.</summary>
+    internal int Size => words.Size;
 
-    /// <summary>The words that can follow and where each leads; a word occurs once.</summary>
-    internal (int Place, SentenceState Target)[] Arcs(SentenceState state) => state.Arcs ??= [.. state.Configurations
+    /// <summary>The words that can follow; a word occurs once.</summary>
+    internal SentenceArc[] Arcs(SentenceState state) => state.Arcs ??= [.. state.Configurations
         .SelectMany(c => words.Next(c).Arcs)
         .GroupBy(a => a.Word, StringComparer.Ordinal)
-        .Select(g => (place(g.Key), Intern([.. g.Select(a => a.Target).Distinct()])))];
+        .Select(g => new SentenceArc(place(g.Key), [.. g.Select(a => a.Target).Distinct()]))];
+
+    /// <summary>The state that an arc leads to.</summary>
+    internal SentenceState Target(SentenceArc arc) => arc.Target ??= Intern(arc.Configurations);
+
+    /// <summary>What the sentence means if it ends in a state.</summary>
+    internal SemanticValue[] Meanings(SentenceState state) => [.. state.Configurations.SelectMany(c => words.Next(c).Meanings).Distinct()];
 
     private SentenceState Intern(ImmutableArray<Configuration> configurations)
     {
         if (!states.TryGetValue(configurations, out SentenceState? known))
         {
-            known = new(configurations, [.. configurations.SelectMany(c => words.Next(c).Meanings).Distinct()]);
+            known = new(configurations);
             states.Add(configurations, known);
         }
 

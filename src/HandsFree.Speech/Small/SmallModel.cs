@@ -66,7 +66,12 @@ internal sealed class SmallModel : IDisposable
     {
         float[] padded = new float[samples.Length + (((Before + After) * LogMel.Hop) + 512 - LogMel.Hop)];
         samples.CopyTo(padded.AsSpan(Before * LogMel.Hop));
-        float[] mel = LogMel.Of(padded);
+        return RunOnMel(LogMel.Of(padded));
+    }
+
+    /// <summary>Runs the network on log-mel values: 76 frames at least.</summary>
+    internal float[] RunOnMel(float[] mel)
+    {
         using OrtValue input = OrtValue.CreateTensorValueFromMemory(mel, [1, mel.Length / LogMel.Bands, LogMel.Bands]);
         using var run = new RunOptions();
         using IDisposableReadOnlyCollection<OrtValue> output = session.Run(run, ["mel"], [input], ["logits"]);

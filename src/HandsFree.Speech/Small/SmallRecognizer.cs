@@ -7,7 +7,7 @@ namespace HandsFree.Speech.Small;
 public sealed class SmallRecognizer : IRecognizer
 {
     /// <summary>A grammar that repeats without end unfolds without end; an automaton that grew beyond this is made anew.</summary>
-    private const int MostStates = 30_000;
+    private const int MostStates = 60_000;
 
     /// <summary>No sentence of ours is longer than 20 s.</summary>
     private const int MostSamples = 20 * 16_000;
@@ -71,9 +71,14 @@ public sealed class SmallRecognizer : IRecognizer
     }
 
     /// <summary>What the network and the grammar make of it, before anything is decided.</summary>
-    internal SmallEvidence Gather(ReadOnlySpan<float> samples, Grammar grammar, double temperature)
+    internal SmallEvidence Gather(ReadOnlySpan<float> samples, Grammar grammar, double temperature) => Gather(model.Run(samples), grammar, temperature);
+
+    /// <summary>The network's logits.</summary>
+    internal float[] Logits(ReadOnlySpan<float> samples) => model.Run(samples);
+
+    /// <summary>What the grammar makes of logits, which are changed.</summary>
+    internal SmallEvidence Gather(float[] rows, Grammar grammar, double temperature)
     {
-        float[] rows = model.Run(samples);
         string free = Greedy.Text(rows, model.Width, Word);
         Rows.ToLogProbabilities(rows, model.Width, temperature);
         return new(CtcForward.Run(rows, model.Width, Automaton(grammar), Word, parameters.Beam), free);
