@@ -16,6 +16,9 @@ internal sealed class SmallModel : IDisposable
     /// <summary>The place of "any other word".</summary>
     internal const int Other = 1;
 
+    /// <summary>What is shorter is filled up with silence: less gives the network no row.</summary>
+    private const int LeastSamples = 1600;
+
     private const string Weights = "small.onnx", WordList = "small-words.txt";
     private readonly InferenceSession session;
     private readonly Dictionary<string, int> places;
@@ -64,7 +67,7 @@ internal sealed class SmallModel : IDisposable
     /// <returns>Logits, rows of <see cref="Width"/>.</returns>
     internal float[] Run(ReadOnlySpan<float> samples)
     {
-        float[] padded = new float[samples.Length + (((Before + After) * LogMel.Hop) + 512 - LogMel.Hop)];
+        float[] padded = new float[Math.Max(samples.Length, LeastSamples) + (((Before + After) * LogMel.Hop) + 512 - LogMel.Hop)];
         samples.CopyTo(padded.AsSpan(Before * LogMel.Hop));
         return RunOnMel(LogMel.Of(padded));
     }

@@ -8,5 +8,5 @@ namespace HandsFree.Speech.Small;
 /// <param name="Beam">Ways that fall further behind the likeliest are dropped (natural logarithm).</param>
 internal sealed record SmallParameters(double Temperature, double Expectation, double LeastProbability, double Beam)
 {
-    internal static SmallParameters Measured { get; } = new(1, 6, 0.7, 12);
+    internal static SmallParameters Measured { get; } = new(1.3, 5, 0.7, 12);
 }

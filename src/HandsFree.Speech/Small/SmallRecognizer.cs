@@ -57,7 +57,7 @@ public sealed class SmallRecognizer : IRecognizer
             clean[i] = float.IsFinite(samples[i]) ? Math.Clamp(samples[i], -1, 1) : 0;
         }
 
-        return Array.TrueForAll(clean, s => s == 0) ? Hearing.Nothing : SmallPosterior.Decide(Gather(clean, grammar, parameters.Temperature), parameters);
+        return Array.TrueForAll(clean, s => s == 0) ? Hearing.Nothing : SmallPosterior.Decide(Weigh(Logits(clean), grammar, parameters.Temperature), parameters);
     }
 
     /// <summary>Frees the network.</summary>
@@ -70,14 +70,11 @@ public sealed class SmallRecognizer : IRecognizer
         }
     }
 
-    /// <summary>What the network and the grammar make of it, before anything is decided.</summary>
-    internal SmallEvidence Gather(ReadOnlySpan<float> samples, Grammar grammar, double temperature) => Gather(model.Run(samples), grammar, temperature);
-
     /// <summary>The network's logits.</summary>
     internal float[] Logits(ReadOnlySpan<float> samples) => model.Run(samples);
 
-    /// <summary>What the grammar makes of logits, which are changed.</summary>
-    internal SmallEvidence Gather(float[] rows, Grammar grammar, double temperature)
+    /// <summary>What the grammar makes of logits, before anything is decided; the logits are changed.</summary>
+    internal SmallEvidence Weigh(float[] rows, Grammar grammar, double temperature)
     {
         string free = Greedy.Text(rows, model.Width, Word);
         Rows.ToLogProbabilities(rows, model.Width, temperature);

@@ -30,7 +30,7 @@ internal static class SmallCalibration
             .Select(c => (Clip: c, Truth: Matcher.Match(c.Grammar, c.Words).FirstOrDefault(), Logits: engine.Logits(WavReader.Read(c.Path).Clip!.Samples))).ToList();
         foreach (double temperature in (double[])[0.8, 1, 1.3, 1.7])
         {
-            var evidence = clips.Select(c => (c.Clip, c.Truth, Evidence: engine.Gather((float[])c.Logits.Clone(), c.Clip.Grammar, temperature))).ToList();
+            var evidence = clips.Select(c => (c.Clip, c.Truth, Evidence: engine.Weigh((float[])c.Logits.Clone(), c.Clip.Grammar, temperature))).ToList();
             foreach (double expectation in (double[])[3, 5, 6, 7, 8, 10])
             {
                 var parameters = SmallParameters.Measured with { Temperature = temperature, Expectation = expectation };
