@@ -20,7 +20,7 @@ internal static class SmallPosterior
         }
 
         HearingOutcome outcome = found.Empty > 0.5 ? HearingOutcome.Nothing
-            : expected * found.Unfinished / total > 0.5 ? HearingOutcome.Partial
+            : found.Unfinished > 0.5 ? HearingOutcome.Partial
             : HearingOutcome.NoReading;
         return new(outcome, outcome == HearingOutcome.Nothing ? [] : candidates, evidence.FreeText);
     }

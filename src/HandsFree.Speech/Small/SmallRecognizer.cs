@@ -1,4 +1,5 @@
 using HandsFree.Language.Grammars;
+using HandsFree.Speech.Posterior;
 
 namespace HandsFree.Speech.Small;
 
@@ -57,7 +58,7 @@ public sealed class SmallRecognizer : IRecognizer
             clean[i] = float.IsFinite(samples[i]) ? Math.Clamp(samples[i], -1, 1) : 0;
         }
 
-        return Array.TrueForAll(clean, s => s == 0) ? Hearing.Nothing : SmallPosterior.Decide(Weigh(Logits(clean), grammar, parameters.Temperature), parameters);
+        return Pcm.LoudestDecibels(Pcm.To16Bits(clean)) < parameters.SilenceDecibels ? Hearing.Nothing : SmallPosterior.Decide(Weigh(Logits(clean), grammar, parameters.Temperature), parameters);
     }
 
     /// <summary>Frees the network.</summary>
