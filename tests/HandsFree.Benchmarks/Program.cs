@@ -1,6 +1,7 @@
 using System.CommandLine;
 using HandsFree.Benchmarks.AllEngines;
 using HandsFree.Benchmarks.Comparing;
+using HandsFree.Benchmarks.Dictations;
 using HandsFree.Benchmarks.Hearing;
 using HandsFree.Benchmarks.Micro;
 using HandsFree.Benchmarks.Small;
@@ -17,6 +18,7 @@ return new RootCommand("HandsFree's measurements: speed, memory and errors are m
     HearingCommand.Make(),
     EnginesCommand.Make(),
     CompareCommand.Make(),
+    DictationsCommand.Make(),
     MicroCommand.Make(),
     threshold,
     SmallCalibration.Make(),

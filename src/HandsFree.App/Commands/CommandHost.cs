@@ -2,7 +2,6 @@ using System.CommandLine;
 using System.Diagnostics;
 using HandsFree.App.Composition;
 using HandsFree.App.Homes;
-using HandsFree.Core.Files;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace HandsFree.App.Commands;
@@ -40,11 +39,15 @@ internal sealed class CommandHost(Surroundings surroundings)
 
     /// <summary>A line on stderr for each error of the home's files.</summary>
     /// <returns>The exit code for bad input or set-up.</returns>
-    public int RefuseHome(HomeOpening opening)
+    public int RefuseHome(HomeOpening opening) => RefuseAll(opening.Errors.Select(e => e.ToString()));
+
+    /// <summary>Several lines on stderr.</summary>
+    /// <returns>The exit code for bad input or set-up.</returns>
+    public int RefuseAll(IEnumerable<string> lines)
     {
-        foreach (FileError error in opening.Errors)
+        foreach (string line in lines)
         {
-            Refuse(error.ToString());
+            Refuse(line);
         }
 
         return ExitCodes.BadInput;

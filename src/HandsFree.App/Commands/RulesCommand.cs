@@ -7,8 +7,8 @@ internal static class RulesCommand
 {
     /// <summary>Makes the command.</summary>
     public static Command Make(CommandHost host) =>
-        new("rules", "Lists and explains the rules in force, and tries a reading on them")
+        new("rules", "Lists and explains the rules in force, tries readings on them, and a changed rule file on past readings")
         {
-            RulesListCommand.Make(host), RulesShowCommand.Make(host), RulesTryCommand.Make(host),
+            RulesListCommand.Make(host), RulesShowCommand.Make(host), RulesTryCommand.Make(host), RulesTrialCommand.Make(host),
         };
 }

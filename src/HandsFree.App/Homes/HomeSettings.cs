@@ -58,6 +58,9 @@ internal sealed record HomeSettings
     /// <summary>The moment in the home's time zone.</summary>
     public DateTimeOffset Here(DateTimeOffset moment) => TimeZoneInfo.ConvertTime(moment, TimeZone);
 
+    /// <summary>The day in the home's time zone.</summary>
+    public DateOnly Today(TimeProvider time) => DateOnly.FromDateTime(Here(time.GetUtcNow()).DateTime);
+
     /// <summary>When the shift of a moment began.</summary>
     public DateTimeOffset ShiftBegan(DateTimeOffset moment)
     {

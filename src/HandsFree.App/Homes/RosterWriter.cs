@@ -23,6 +23,7 @@ internal sealed class RosterWriter(HomeSettings settings)
         using (FileStream file = new(beside, FileMode.Create, FileAccess.Write))
         {
             file.Write(JsonSerializer.SerializeToUtf8Bytes(Json(roster), Options));
+            file.WriteByte((byte)'\n');
             file.Flush(flushToDisk: true);
         }
 

@@ -3,7 +3,7 @@ using HandsFree.Core.Meanings;
 namespace HandsFree.Core.Quantities;
 
 /// <summary>Makes a quantity of a number that was said. A number outside what can be represented is a value, no exception.</summary>
-internal static class QuantityFrom
+public static class QuantityFrom
 {
     /// <summary>The quantity, or null where the number can't be one of this sign.</summary>
     /// <param name="sign">Which vital sign.</param>

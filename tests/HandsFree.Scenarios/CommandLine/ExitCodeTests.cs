@@ -8,7 +8,7 @@ namespace HandsFree.Scenarios.CommandLine;
 public sealed class ExitCodeTests
 {
     public static TheoryData<string> Commands =>
-        ["", "hear", "handover", "check", "rules", "rules list", "rules show", "rules try", "journal", "journal list", "journal verify"];
+        ["", "hear", "handover", "check", "rules", "rules list", "rules show", "rules try", "rules trial", "residents", "residents import", "residents list", "residents show", "journal", "journal list", "journal verify"];
 
     [Theory]
     [MemberData(nameof(Commands))]

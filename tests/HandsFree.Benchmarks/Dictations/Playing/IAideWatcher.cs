@@ -1,0 +1,16 @@
+namespace HandsFree.Benchmarks.Dictations.Playing;
+
+/// <summary>Looks over the aide's shoulder.</summary>
+internal interface IAideWatcher
+{
+    /// <summary>She takes a reading in hand.</summary>
+    void Begins(Dictation dictation);
+
+    /// <summary>She is done with it, or gave it up.</summary>
+    /// <param name="dictation">The reading.</param>
+    /// <param name="heardSaved">She was told that it is saved.</param>
+    void Ends(Dictation dictation, bool heardSaved);
+
+    /// <summary>The program said something that she can make nothing of.</summary>
+    void Puzzled(string sentence);
+}
