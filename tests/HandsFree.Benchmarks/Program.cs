@@ -5,7 +5,9 @@ using HandsFree.Benchmarks.Dictations;
 using HandsFree.Benchmarks.Hearing;
 using HandsFree.Benchmarks.Journals;
 using HandsFree.Benchmarks.Micro;
+using HandsFree.Benchmarks.Small;
 using HandsFree.Benchmarks.Sphinx;
+using HandsFree.Benchmarks.Training;
 
 Argument<string> shared = new("AUDIO") { Description = "The folder of shared recordings" };
 Argument<string> parameters = new("FILE") { Description = "The parameters to write" };
@@ -25,4 +27,6 @@ return new RootCommand("HandsFree's measurements: speed, memory and errors are m
     JournalCommands.PowerCut(),
     JournalCommands.Writer(),
     threshold,
+    SmallCalibration.Make(),
+    SentencesCommand.Make(),
 }.Parse(args).Invoke();
