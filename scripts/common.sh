@@ -3,6 +3,8 @@
 # shellcheck shell=bash
 
 export DOTNET_EnableDiagnostics=0
+# ONNX Runtime would report its use over the network.
+export ORT_DISABLE_TELEMETRY=1
 export DOTNET_CLI_TELEMETRY_OPTOUT=1
 export DOTNET_NOLOGO=1
 export DOTNET_CLI_UI_LANGUAGE=en

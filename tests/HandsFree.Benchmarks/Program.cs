@@ -4,7 +4,10 @@ using HandsFree.Benchmarks.Calibrating;
 using HandsFree.Benchmarks.Comparing;
 using HandsFree.Benchmarks.Dictations;
 using HandsFree.Benchmarks.Hearing;
+using HandsFree.Benchmarks.Journals;
 using HandsFree.Benchmarks.Micro;
+using HandsFree.Benchmarks.Small;
+using HandsFree.Benchmarks.Training;
 
 return new RootCommand("HandsFree's measurements: speed, memory and errors are measured here and asserted nowhere")
 {
@@ -14,4 +17,11 @@ return new RootCommand("HandsFree's measurements: speed, memory and errors are m
     CalibrateCommand.Make(),
     DictationsCommand.Make(),
     MicroCommand.Make(),
+    JournalCommands.Speed(),
+    JournalCommands.Kill(),
+    JournalCommands.Flip(),
+    JournalCommands.PowerCut(),
+    JournalCommands.Writer(),
+    SmallCalibration.Make(),
+    SentencesCommand.Make(),
 }.Parse(args).Invoke();

@@ -112,17 +112,13 @@ internal sealed class SelfTest(GrammarShelf shelf, FileHearing hearing, HomeFold
             return new("journal", CheckState.Ok, "none yet; it is made with the first round");
         }
 
-        (HomeJournal? opened, string? error) = HomeJournal.Open(folder);
-        using HomeJournal? journal = opened;
-        try
+        (JournalVerdict? verdict, JournalError? error) = JournalVerification.Verify(folder.JournalFile, folder.States);
+        return verdict switch
         {
-            return journal is null
-                ? new("journal", CheckState.Failed, error!)
-                : new("journal", CheckState.Ok, $"{journal.All().Count} events, each readable");
-        }
-        catch (Exception wrong) when (wrong is JournalReadException or InvalidDataException)
-        {
-            return new("journal", CheckState.Failed, $"{folder.JournalFile}: {wrong.Message}");
-        }
+            null => new("journal", CheckState.Failed, error!.Message),
+            { Findings: [var first, ..] } => new("journal", CheckState.Failed, $"{folder.JournalFile}: {first}"),
+            { KnownHere: false } => new("journal", CheckState.Failed, $"{folder.JournalFile}: written on another device"),
+            _ => new("journal", CheckState.Ok, $"{verdict.Events} events, none missing, none changed"),
+        };
     }
 }

@@ -20,6 +20,14 @@ internal sealed class CommandHost(Surroundings surroundings)
         Recursive = true,
     };
 
+    /// <summary>--unlock-fd, of every command.</summary>
+    public Option<int?> UnlockDescriptor { get; } = new("--unlock-fd")
+    {
+        Description = "A file descriptor from which \"PERSON PIN\" is read (else HANDSFREE_PIN_FILE names a file, else the terminal is asked)",
+        HelpName = "N",
+        Recursive = true,
+    };
+
     /// <summary>Makes a command's action.</summary>
     /// <param name="command">Gets the action.</param>
     /// <param name="run">Does the work and returns an exit code of <see cref="ExitCodes"/>.</param>
@@ -62,7 +70,7 @@ internal sealed class CommandHost(Surroundings surroundings)
         }
 
         long begun = surroundings.Time.GetTimestamp();
-        using ServiceProvider services = ServiceMaker.Make(surroundings, home);
+        using ServiceProvider services = ServiceMaker.Make(surroundings, home, parsed.GetValue(UnlockDescriptor));
         ProgramLog log = services.GetRequiredService<ProgramLog>();
         int code;
         try

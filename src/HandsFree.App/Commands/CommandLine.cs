@@ -35,6 +35,7 @@ internal static class CommandLine
         root.Options.Add(help);
         root.Options.Add(new VersionOption { Action = new VersionAction() });
         root.Options.Add(host.Home);
+        root.Options.Add(host.UnlockDescriptor);
         foreach (Command command in CommandList.All(host))
         {
             root.Subcommands.Add(command);

@@ -15,6 +15,7 @@ internal static class CommandList
         ResidentsCommand.Make(host),
         RulesCommand.Make(host),
         JournalCommand.Make(host),
+        PeopleCommand.Make(host),
         CheckCommand.Make(host),
     ];
 }

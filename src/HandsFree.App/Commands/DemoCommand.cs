@@ -58,7 +58,9 @@ internal sealed class DemoCommand
 
         string? named = parsed.GetValue(host.Home);
         using var temporary = named is null ? new TemporaryFolder() : null;
-        HomeFolder home = new(named ?? temporary!.Path);
+        HomeFolder home = named is null
+            ? new HomeFolder(temporary!.Path, Path.Combine(temporary.Path, "state"))
+            : new HomeFolder(named, services.GetRequiredService<ProgramPaths>().States);
         if (DemoHome.Write(home, manifest) is { } taken)
         {
             return host.Refuse(taken);
@@ -86,13 +88,14 @@ internal sealed class DemoCommand
     private int Play(ParseResult parsed, IServiceProvider services, DemoParts parts, bool kept)
     {
         TextWriter output = host.Surroundings.Out;
-        (HomeJournal? journal, string? error) = HomeJournal.Open(parts.Home.Folder);
+        (HomeJournal? journal, string? error) = DemoPerson.SetUp(parts.Home.Folder, parts.Manifest.Aide, host.Surroundings);
         if (journal is null)
         {
             return host.Refuse(error!);
         }
 
         using HomeJournal open = journal;
+        open.Desk.KeepRules(parts.Home);
         DetectorChoice detector = DetectorChoice.Best(services.GetRequiredService<ProgramPaths>().Detector);
         using ISpeechDetector speech = detector.Detector;
         (IVoice? voice, string? noVoice) = Voices.Best();
@@ -110,6 +113,7 @@ internal sealed class DemoCommand
         }
 
         Write($"A made-up home with {parts.Manifest.Visits.Count} residents. The aide: recordings of synthetic voices. The program: {voice?.Name ?? "text only"}.");
+        Write($"The journal is sealed; {parts.Manifest.Aide} unlocks it with the PIN {DemoPerson.Digits} (also in the file {DemoPerson.FileName} of the home).");
         Write("Each line: the time there, who, what. \"saved #N\" comes once entry N of the journal is on the disk.");
         foreach (string changed in parts.Clips.Changed)
         {

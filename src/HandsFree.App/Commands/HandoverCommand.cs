@@ -2,6 +2,7 @@ using System.CommandLine;
 using HandsFree.App.Composition;
 using HandsFree.App.ShiftChange;
 using HandsFree.App.Homes;
+using HandsFree.App.Unlocking;
 using HandsFree.Core.Handover;
 using HandsFree.Core.Journal;
 using Microsoft.Extensions.DependencyInjection;
@@ -47,7 +48,7 @@ internal static class HandoverCommand
                 return host.Refuse($"{home.Folder.RosterFile} has no residents; write it, or name another folder with --home");
             }
 
-            (IReadOnlyList<JournalEvent>? journal, string? error) = JournalContent.Read(home.Folder);
+            (IReadOnlyList<JournalEvent>? journal, string? error) = JournalContent.Read(home.Folder, services.GetRequiredService<Unlocker>(), "handover");
             if (journal is null)
             {
                 return host.Refuse(error!);

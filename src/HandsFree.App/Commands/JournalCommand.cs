@@ -7,5 +7,13 @@ internal static class JournalCommand
 {
     /// <summary>Makes the command.</summary>
     public static Command Make(CommandHost host) =>
-        new("journal", "Shows and checks what was saved") { JournalListCommand.Make(host), JournalVerifyCommand.Make(host) };
+        new("journal", "Shows, checks, copies and amends what was saved")
+        {
+            JournalListCommand.Make(host),
+            JournalVerifyCommand.Make(host),
+            JournalBackupCommand.Make(host),
+            JournalRestoreCommand.Make(host),
+            JournalAmendCommand.Make(host),
+            JournalReplayCommand.Make(host),
+        };
 }

@@ -23,8 +23,9 @@ internal static class JournalListCommand
                 return host.RefuseHome(opening);
             }
 
-            return JournalFile.Reading(home.Folder, host, journal =>
+            return JournalFile.Reading(services, host, journal =>
             {
+                journal.Desk.Viewed("journal list");
                 foreach (JournalEntry entry in journal.Entries)
                 {
                     JournalEvent happened = HomeJournal.Decoded(entry);

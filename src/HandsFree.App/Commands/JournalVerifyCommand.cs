@@ -2,47 +2,61 @@ using System.CommandLine;
 using System.Text.Json;
 using HandsFree.App.Homes;
 using HandsFree.App.Journals;
-using HandsFree.Core.Journal;
+using HandsFree.App.Unlocking;
 using HandsFree.Store.Journaling;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace HandsFree.App.Commands;
 
-/// <summary>"handsfree journal verify": whether every event is there and can be read.</summary>
+/// <summary>"handsfree journal verify": whether every event is there, as it was written.</summary>
 internal static class JournalVerifyCommand
 {
     /// <summary>Makes the command.</summary>
     public static Command Make(CommandHost host)
     {
         Option<bool> json = new("--json") { Description = "One JSON object" };
-        Command command = new("verify", "Checks that no event is missing, that each can be read, and that no id stands twice") { json };
+        Option<bool> content = new("--content") { Description = "Look into the events too (needs a PIN where people are set up)" };
+        Command command = new("verify", "Checks chain, signature and pages of the journal, without a PIN; where it opens without one, the events too") { json, content };
         return host.Runs(command, (parsed, services) =>
         {
             HomeFolder folder = services.GetRequiredService<HomeFolder>();
-            return JournalFile.Reading(folder, host, journal =>
+            if (!File.Exists(folder.JournalFile))
             {
-                long count = 0;
-                SortedDictionary<string, int> kinds = new(StringComparer.Ordinal);
-                HashSet<string> ids = new(StringComparer.Ordinal);
-                foreach (JournalEntry entry in journal.Entries)
-                {
-                    JournalEvent happened = HomeJournal.Decoded(entry);
-                    if (!ids.Add(happened.Id))
-                    {
-                        throw new InvalidDataException($"event {entry.Sequence}: its id {happened.Id} stands in an earlier event too");
-                    }
+                return host.Refuse(JournalFile.NoneYet(folder));
+            }
 
-                    count++;
-                    string kind = JournalLine.Kind(entry);
-                    kinds[kind] = kinds.GetValueOrDefault(kind) + 1;
-                }
+            (JournalVerdict? verdict, JournalError? error) = JournalVerification.Verify(folder.JournalFile, folder.States);
+            if (verdict is null)
+            {
+                return host.Refuse(error!.Message);
+            }
 
-                host.Surroundings.Out.WriteLine(parsed.GetValue(json)
-                    ? JsonSerializer.Serialize(new { file = folder.JournalFile, events = count, kinds })
-                    : $"{folder.JournalFile}: {count} events, none missing, each readable"
-                        + (kinds.Count > 0 ? $" ({string.Join(", ", kinds.Select(kind => $"{kind.Value} {kind.Key}"))})" : ""));
-                return ExitCodes.Done;
-            });
+            foreach (string finding in verdict.Findings)
+            {
+                host.Refuse($"{folder.JournalFile}: {finding}; keep the file as it is and restore a backup beside it");
+            }
+
+            if (verdict.Findings.Count > 0)
+            {
+                return ExitCodes.CheckFailed;
+            }
+
+            bool looksInto = parsed.GetValue(content) || services.GetRequiredService<Unlocker>().IsGiven
+                || Journal.OpensWithoutPin(folder.JournalFile);
+            return looksInto
+                ? JournalFile.Reading(services, host, journal => Report(host, parsed.GetValue(json), folder, verdict, JournalKinds.Of(journal)))
+                : Report(host, parsed.GetValue(json), folder, verdict, null);
         });
+    }
+
+    private static int Report(CommandHost host, bool asJson, HomeFolder folder, JournalVerdict verdict, IReadOnlyDictionary<string, int>? kinds)
+    {
+        string signed = verdict.KnownHere ? "signed by this device" : "signed (this device does not know the journal)";
+        host.Surroundings.Out.WriteLine(asJson
+            ? JsonSerializer.Serialize(new { file = folder.JournalFile, events = verdict.Events, knownHere = verdict.KnownHere, kinds })
+            : $"{folder.JournalFile}: {verdict.Events} events, none missing, none changed, the end {signed}; "
+                + (kinds is null ? "what is in them was not looked at (--content)"
+                    : $"each readable{(kinds.Count > 0 ? $" ({string.Join(", ", kinds.Select(kind => $"{kind.Value} {kind.Key}"))})" : "")}"));
+        return ExitCodes.Done;
     }
 }

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using HandsFree.App.Homes;
 using HandsFree.App.ResidentDesk;
+using HandsFree.App.Unlocking;
 using HandsFree.Core.Handover;
 using HandsFree.Core.Journal;
 using HandsFree.Core.Residents;
@@ -44,7 +45,7 @@ internal static class ResidentsImportCommand
                 host.Surroundings.Out.WriteLine(line);
             }
 
-            if (Unfinished(home, after) is { } unfinished)
+            if (Unfinished(home, services.GetRequiredService<Unlocker>(), after) is { } unfinished)
             {
                 return host.Refuse(unfinished);
             }
@@ -67,9 +68,9 @@ internal static class ResidentsImportCommand
     }
 
     /// <summary>A resident with an open report does not leave the roster unseen: the handover would not name her any more.</summary>
-    private static string? Unfinished(Home home, Roster after)
+    private static string? Unfinished(Home home, Unlocker unlocker, Roster after)
     {
-        (IReadOnlyList<JournalEvent>? journal, string? error) = JournalContent.Read(home.Folder);
+        (IReadOnlyList<JournalEvent>? journal, string? error) = JournalContent.Read(home.Folder, unlocker, "residents import");
         if (journal is null)
         {
             return error;

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Text;
 using HandsFree.App.Homes;
 using HandsFree.App.RuleDesk;
+using HandsFree.App.Unlocking;
 using HandsFree.Core.Residents;
 using HandsFree.Core.Rules;
 using HandsFree.Core.Rules.Trials;
@@ -32,7 +33,7 @@ internal static class RulesTrialCommand
             }
 
             (Rulebook? changed, IReadOnlyList<string> errors) = Changed(parsed.GetValue(rules));
-            (IReadOnlyList<TrialReading> readings, IReadOnlyList<string> wrong) = Past(parsed.GetValue(past)!, home);
+            (IReadOnlyList<TrialReading> readings, IReadOnlyList<string> wrong) = Past(parsed.GetValue(past)!, home, services.GetRequiredService<Unlocker>());
             string[] all = [.. errors, .. wrong];
             if (all.Length > 0)
             {
@@ -55,16 +56,16 @@ internal static class RulesTrialCommand
         });
     }
 
-    private static (IReadOnlyList<TrialReading> Past, IReadOnlyList<string> Errors) Past(string path, Home home)
+    private static (IReadOnlyList<TrialReading> Past, IReadOnlyList<string> Errors) Past(string path, Home home, Unlocker unlocker)
     {
         if (Directory.Exists(path))
         {
-            HomeFolder folder = new(path);
-            return File.Exists(folder.JournalFile) ? TrialPast.OfJournal(folder) : ([], [$"{path}: there is no journal in this folder; name a home's folder or a table"]);
+            HomeFolder folder = new(path, home.Folder.States);
+            return File.Exists(folder.JournalFile) ? TrialPast.OfJournal(folder, unlocker) : ([], [$"{path}: there is no journal in this folder; name a home's folder or a table"]);
         }
 
-        HomeFolder around = new(Path.GetDirectoryName(Path.GetFullPath(path))!);
-        return Path.GetFullPath(path) == around.JournalFile ? TrialPast.OfJournal(around) : TrialPast.OfTable(path, home.Settings);
+        HomeFolder around = new(Path.GetDirectoryName(Path.GetFullPath(path))!, home.Folder.States);
+        return Path.GetFullPath(path) == around.JournalFile ? TrialPast.OfJournal(around, unlocker) : TrialPast.OfTable(path, home.Settings);
     }
 
     private static (Rulebook? Rules, IReadOnlyList<string> Errors) Changed(string? path)

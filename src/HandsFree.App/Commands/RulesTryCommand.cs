@@ -2,6 +2,7 @@ using System.CommandLine;
 using HandsFree.App.Hear;
 using HandsFree.App.Homes;
 using HandsFree.App.RuleDesk;
+using HandsFree.App.Unlocking;
 using HandsFree.Core.Journal;
 using HandsFree.Core.Observations;
 using HandsFree.Core.Rules;
@@ -44,7 +45,7 @@ internal static class RulesTryCommand
             }
 
             DateTimeOffset now = home.Settings.Here(host.Surroundings.Time.GetUtcNow());
-            (DecisionContext? context, error) = Context(parsed.GetValue(resident), parsed.GetValue(rechecks), home, now, typed.Symptoms);
+            (DecisionContext? context, error) = Context(parsed.GetValue(resident), parsed.GetValue(rechecks), home, services.GetRequiredService<Unlocker>(), now, typed.Symptoms);
             if (context is null)
             {
                 return host.Refuse(error!);
@@ -66,7 +67,8 @@ internal static class RulesTryCommand
         });
     }
 
-    private static (DecisionContext? Context, string? Error) Context(string? id, int rechecks, Home home, DateTimeOffset now, IReadOnlySet<string> symptoms)
+    private static (DecisionContext? Context, string? Error) Context(
+        string? id, int rechecks, Home home, Unlocker unlocker, DateTimeOffset now, IReadOnlySet<string> symptoms)
     {
         if (id is null)
         {
@@ -78,7 +80,7 @@ internal static class RulesTryCommand
             return (null, $"{home.Folder.RosterFile} has no resident with the id \"{id}\"; write one that it has");
         }
 
-        (IReadOnlyList<JournalEvent>? journal, string? error) = JournalContent.Read(home.Folder);
+        (IReadOnlyList<JournalEvent>? journal, string? error) = JournalContent.Read(home.Folder, unlocker, "rules try");
         return journal is null
             ? (null, error)
             : (new DecisionContext(resident, PastReadings.Of(journal, id), rechecks, now, symptoms), null);

@@ -31,6 +31,13 @@ internal sealed class ProgramPaths(Surroundings surroundings)
     /// <summary>The home's folder where none is named: HANDSFREE_HOME, else "home" in the data folder.</summary>
     public string Home => surroundings.Variable("HANDSFREE_HOME") ?? Path.Combine(Data(surroundings), "home");
 
+    /// <summary>Where this device keeps the secrets of journals: HANDSFREE_STATE, else the user's state folder.</summary>
+    public string States => surroundings.Variable("HANDSFREE_STATE") ?? Path.Combine(
+        OperatingSystem.IsWindows()
+            ? surroundings.Variable("LOCALAPPDATA") ?? Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData)
+            : surroundings.Variable("XDG_STATE_HOME") ?? Path.Combine(UserFolder(surroundings), ".local", "state"),
+        Name);
+
     private string UserCache => OperatingSystem.IsWindows()
         ? surroundings.Variable("LOCALAPPDATA") ?? Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData)
         : surroundings.Variable("XDG_CACHE_HOME") ?? Path.Combine(UserFolder(surroundings), ".cache");

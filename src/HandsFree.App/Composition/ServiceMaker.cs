@@ -1,6 +1,7 @@
 using HandsFree.App.Hear;
 using HandsFree.App.Hearing;
 using HandsFree.App.Homes;
+using HandsFree.App.Unlocking;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace HandsFree.App.Composition;
@@ -11,11 +12,14 @@ internal static class ServiceMaker
     /// <summary>The services of one run; disposing of them closes what was opened.</summary>
     /// <param name="surroundings">Streams, clock, environment.</param>
     /// <param name="homeFolder">What --home said, or null.</param>
-    public static ServiceProvider Make(Surroundings surroundings, string? homeFolder) => new ServiceCollection()
+    /// <param name="unlockDescriptor">What --unlock-fd said, or null.</param>
+    public static ServiceProvider Make(Surroundings surroundings, string? homeFolder, int? unlockDescriptor = null) => new ServiceCollection()
         .AddSingleton(surroundings)
         .AddSingleton(surroundings.Time)
         .AddSingleton<ProgramPaths>()
-        .AddSingleton(services => new HomeFolder(homeFolder ?? services.GetRequiredService<ProgramPaths>().Home))
+        .AddSingleton(services => new HomeFolder(
+            homeFolder ?? services.GetRequiredService<ProgramPaths>().Home, services.GetRequiredService<ProgramPaths>().States))
+        .AddSingleton(new Unlocker(surroundings, unlockDescriptor))
         .AddSingleton<ProgramLog>()
         .AddSingleton(services => Home.Open(services.GetRequiredService<HomeFolder>(), surroundings.Time.LocalTimeZone))
         .AddSingleton(services => new GrammarShelf(services.GetRequiredService<ProgramPaths>().Grammars))

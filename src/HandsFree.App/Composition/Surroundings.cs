@@ -23,6 +23,9 @@ internal sealed record Surroundings
     /// <summary>Whether a person sits at a terminal: input and output are not redirected.</summary>
     public bool IsInteractive { get; init; }
 
+    /// <summary>Reads what must not be shown, such as a PIN; null where nobody can type it.</summary>
+    public Func<string?>? ReadHidden { get; init; }
+
     /// <summary>Where the program's own files lie (grammars).</summary>
     public string ProgramFolder { get; init; } = AppContext.BaseDirectory;
 
@@ -38,6 +41,7 @@ internal sealed record Surroundings
             Time = TimeProvider.System,
             Variable = name => Environment.GetEnvironmentVariable(name) is { Length: > 0 } value ? value : null,
             IsInteractive = !Console.IsInputRedirected && !Console.IsOutputRedirected,
+            ReadHidden = Console.IsInputRedirected ? null : Unlocking.HiddenLine.Read,
         };
     }
 }

@@ -58,6 +58,7 @@ internal sealed class DemoRun
         {
             Machine = HomeSession.Machine(Home, Recognizer, Grammars, clock.GetLocalNow()),
             Journal = Journal.Events,
+            Past = Journal.Present(),
             Microphone = microphone,
             Loudspeaker = speaker,
             Voice = Voice,

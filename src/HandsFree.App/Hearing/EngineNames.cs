@@ -9,5 +9,7 @@ internal static class EngineNames
 
     public const string Sphinx = "sphinx";
 
-    public static IReadOnlyList<string> All { get; } = [Neural, Vosk, Sphinx];
+    public const string Small = "small";
+
+    public static IReadOnlyList<string> All { get; } = [Neural, Vosk, Sphinx, Small];
 }

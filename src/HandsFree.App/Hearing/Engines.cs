@@ -1,6 +1,7 @@
 using HandsFree.App.Composition;
 using HandsFree.Speech;
 using HandsFree.Speech.Neural;
+using HandsFree.Speech.Small;
 using HandsFree.Speech.Sphinx;
 using HandsFree.Speech.Vosk;
 using Microsoft.ML.OnnxRuntime;
@@ -48,6 +49,7 @@ internal sealed class Engines(ProgramPaths paths)
         EngineNames.Neural => Neural(threads),
         EngineNames.Vosk => Vosk(),
         EngineNames.Sphinx => Guarded(SphinxRecognizer.WhyNot(new SphinxOptions()), () => new SphinxRecognizer(new SphinxOptions())),
+        EngineNames.Small => Guarded(null, () => SmallRecognizer.Open(threads)),
         _ => throw new ArgumentOutOfRangeException(nameof(name), name, "no such engine"),
     };
 

@@ -11,6 +11,9 @@ namespace HandsFree.App.Homes;
 /// <param name="Rules">The rules in force: the program's and its own.</param>
 internal sealed record Home(HomeFolder Folder, HomeSettings Settings, Roster Roster, Rulebook Rules)
 {
+    /// <summary>The home's own rule file, or null.</summary>
+    public RuleFile? OwnRules { get; init; }
+
     /// <summary>Reads the files of a home; one that is not there means its defaults: no residents, no rules of its own.</summary>
     /// <param name="folder">Need not exist.</param>
     /// <param name="machineZone">The time zone where home.json names none.</param>
@@ -19,15 +22,15 @@ internal sealed record Home(HomeFolder Folder, HomeSettings Settings, Roster Ros
         List<FileError> errors = [];
         HomeSettings settings = SettingsReader.Read(folder.SettingsFile, machineZone, errors);
         Roster roster = RosterReader.Read(folder.RosterFile, settings, errors);
-        RuleFile? own = OwnRules(folder.RulesFile, errors);
+        RuleFile? own = ReadOwnRules(folder.RulesFile, errors);
         RulebookLoading rules = Rulebook.Load(own);
         errors.AddRange(rules.Errors);
         return errors.Count > 0 || rules.Rulebook is null
             ? HomeOpening.Broken(errors)
-            : HomeOpening.Of(new Home(folder, settings, roster, rules.Rulebook));
+            : HomeOpening.Of(new Home(folder, settings, roster, rules.Rulebook) { OwnRules = own });
     }
 
-    private static RuleFile? OwnRules(string path, List<FileError> errors)
+    private static RuleFile? ReadOwnRules(string path, List<FileError> errors)
     {
         if (!Path.Exists(path))
         {

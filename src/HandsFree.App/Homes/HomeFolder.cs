@@ -2,10 +2,14 @@ namespace HandsFree.App.Homes;
 
 /// <summary>The one folder in which all data of a home lies.</summary>
 /// <param name="folder">Where; need not exist yet.</param>
-internal sealed class HomeFolder(string folder)
+/// <param name="states">Where this device keeps its secrets of journals; not in the home, so that who copies a home can't read it.</param>
+internal sealed class HomeFolder(string folder, string states)
 {
     /// <summary>The folder, a full path.</summary>
     public string Path { get; } = System.IO.Path.GetFullPath(folder);
+
+    /// <summary>Where this device keeps its secrets of journals.</summary>
+    public string States { get; } = System.IO.Path.GetFullPath(states);
 
     /// <summary>The home's settings.</summary>
     public string SettingsFile => File("home.json");
@@ -18,6 +22,9 @@ internal sealed class HomeFolder(string folder)
 
     /// <summary>The journal.</summary>
     public string JournalFile => File("journal.db");
+
+    /// <summary>The view of the journal, sealed; can be thrown away.</summary>
+    public string ViewFile => File("journal.view");
 
     /// <summary>The log, without personal data.</summary>
     public string LogFile => System.IO.Path.Combine(Path, "logs", "handsfree.log");

@@ -1,21 +1,36 @@
+using HandsFree.App.Journals;
+using HandsFree.App.Unlocking;
 using HandsFree.Core.Journal;
 using HandsFree.Store.Journaling;
+using HandsFree.Store.Keys;
 
 namespace HandsFree.App.Homes;
 
 /// <summary>The journal of a home, its events typed.</summary>
 internal sealed class HomeJournal : IDisposable
 {
-    private readonly IJournal bytes;
+    private readonly Journal bytes;
+    private readonly JournalViewFile view;
 
-    private HomeJournal(IJournal bytes)
+    private HomeJournal(Journal bytes, string viewFile, TimeProvider time)
     {
         this.bytes = bytes;
+        view = new JournalViewFile(bytes, viewFile);
+        Desk = new JournalDesk(this, time);
         Events = new EventJournal<JournalEvent>(bytes, static happened => JournalEventCodec.Encode(happened), static body => JournalEventCodec.Decode(body.Span));
     }
 
     /// <summary>Reads and appends.</summary>
     public EventJournal<JournalEvent> Events { get; }
+
+    /// <summary>Who unlocked it; null where nobody is set up.</summary>
+    public Holder? Holder => bytes.Holder;
+
+    /// <summary>Who may unlock it.</summary>
+    public JournalPeople People => bytes.People;
+
+    /// <summary>Writes what a command does.</summary>
+    public JournalDesk Desk { get; }
 
     /// <summary>The events as they lie in the file.</summary>
     public IEnumerable<JournalEntry> Entries => bytes.ReadFrom(1);
@@ -34,6 +49,11 @@ internal sealed class HomeJournal : IDisposable
         return all;
     }
 
+    /// <summary>The events that a round, the handover and the rules can still ask for, oldest first.</summary>
+    /// <exception cref="JournalReadException">The file can't be read.</exception>
+    /// <exception cref="InvalidDataException">An event can't be read; says which.</exception>
+    public IReadOnlyList<JournalEvent> Present() => view.Present();
+
     /// <summary>The event of an entry.</summary>
     /// <exception cref="InvalidDataException">It can't be read; says which and why.</exception>
     public static JournalEvent Decoded(JournalEntry entry)
@@ -50,8 +70,10 @@ internal sealed class HomeJournal : IDisposable
 
     /// <summary>Opens the journal of a home, and makes folder and journal where they are not there.</summary>
     /// <param name="folder">The home's.</param>
+    /// <param name="unlocker">Gives person and PIN where people are set up.</param>
+    /// <param name="with">What unlocks instead, or null.</param>
     /// <returns>The journal, or one line that says what is wrong and what to do.</returns>
-    public static (HomeJournal? Journal, string? Error) Open(HomeFolder folder)
+    public static (HomeJournal? Journal, string? Error) Open(HomeFolder folder, Unlocker unlocker, Credential? with = null)
     {
         try
         {
@@ -62,9 +84,11 @@ internal sealed class HomeJournal : IDisposable
             return (null, $"{folder.Path}: the home's folder can't be made ({e.Message.ReplaceLineEndings(" ")}); name another with --home");
         }
 
-        return Journal.Open(folder.JournalFile).TryGet(out IJournal? journal, out JournalError? error)
-            ? (new HomeJournal(journal), null)
-            : (null, error.Message);
+        return unlocker.Open(folder.JournalFile, folder.States, with) switch
+        {
+            ({ } journal, _) => (new HomeJournal(journal, folder.ViewFile, unlocker.Time), null),
+            (_, var error) => (null, error),
+        };
     }
 
     /// <inheritdoc/>

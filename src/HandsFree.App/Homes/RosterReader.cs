@@ -69,6 +69,7 @@ internal sealed class RosterReader
         OfficialName = item.TextOf("officialName"),
         ArmCentimetres = item.NumberOf("armCentimetres"),
         Devices = [.. item.ItemsOf("devices").Select(d => d.Text)],
+        PostureTestOrderedBy = item.TextOf("postureTestOrderedBy"),
         Conditions = [.. item.ItemsOf("conditions").Select(c => c.Text)],
         Schedule = [.. item.ItemsOf("schedule").Select(Scheduled)],
         UsualFrozen = [.. item.ItemsOf("usualFrozen").Select(f => new UsualFreeze(f.TextOf("why")!, Day(f["from"]!, "from"), LastDay(f)))],

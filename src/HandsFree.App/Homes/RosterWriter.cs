@@ -48,6 +48,7 @@ internal sealed class RosterWriter(HomeSettings settings)
         ("usualOxygen", resident.UsualOxygen is { } oxygen ? Filled(("litresPerMinute", oxygen.LitresPerMinute)) : null),
         ("armCentimetres", resident.ArmCentimetres),
         ("devices", List(resident.Devices.Select(d => (JsonNode?)d))),
+        ("postureTestOrderedBy", resident.PostureTestOrderedBy),
         ("conditions", List(resident.Conditions.Select(c => (JsonNode?)c))),
         ("schedule", List(resident.Schedule.Select(Scheduled))),
         ("usualFrozen", List(resident.UsualFrozen.Select(f => Period(f.Why, f.From, f.Until)))),

@@ -50,10 +50,20 @@ internal static class JournalLine
         RecheckAsked e => e.Resident,
         ReportOpened e => e.Resident,
         EnteredInError e => e.Resident,
+        ReadingAmended e => e.Resident,
+        ReportNoted e => e.Resident,
         _ => null,
     };
 
-    private static string What(JournalEvent happened) => happened switch
+    private static string Amended(ReadingAmended e) => string.Join(", ", new[]
+    {
+        e.Event is { } was ? $"was {was}" : null,
+        e.Becomes is { } becomes ? $"is {becomes}" : null,
+        e.MovedTo is { } to ? $"moved to resident {to}" : null,
+    }.OfType<string>());
+
+    /// <summary>What happened, without when and where.</summary>
+    public static string What(JournalEvent happened) => happened switch
     {
         RoundStarted => "round started",
         RoundEnded => "round ended",
@@ -67,6 +77,15 @@ internal static class JournalLine
         ReportOpened e => $"report opened ({EnumWords.Of(e.Urgency)}): {e.Situation}",
         ReportAcknowledged e => $"report acknowledged: {e.Report}",
         EnteredInError e => $"entered in error: {e.Event}, {e.Reason}",
+        ReadingAmended e => $"amended by {e.Person} ({EnumWords.Of(e.Kind)}): {Amended(e)}, because: {e.Reason}",
+        ReportNoted e => $"noted on report {e.Report}: {e.Text}",
+        PersonAdded e => $"person added: {e.Who}, {EnumWords.Of(e.Role)}, by {e.Person}",
+        PersonRemoved e => $"person removed: {e.Who}, by {e.Person}",
+        PinChanged e => $"new PIN: {e.Who}, by {e.Person}{(e.ByRecoveryKey ? " with the recovery key" : "")}",
+        RecoveryKeyMade e => $"recovery key made by {e.Person}",
+        RecordViewed e => $"viewed by {e.Person}: {e.What}",
+        JournalRestored e => $"restored from a backup of {e.Events} events{(e.OtherDevice ? " of another device" : "")}, by {e.Person}",
+        RulesKept e => $"rules kept: {e.Hash[..Math.Min(12, e.Hash.Length)]}, {e.Files.Count} files",
         _ => throw new InvalidOperationException($"no line for {happened.GetType().Name}"),
     };
 }

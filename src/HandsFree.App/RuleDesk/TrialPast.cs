@@ -1,4 +1,5 @@
 using HandsFree.App.Homes;
+using HandsFree.App.Unlocking;
 using HandsFree.Core.Files;
 using HandsFree.Core.Journal;
 using HandsFree.Core.Observations;
@@ -28,9 +29,9 @@ internal static class TrialPast
     }
 
     /// <summary>The readings that stand in the journal of a home. Symptoms are not kept with readings.</summary>
-    public static (IReadOnlyList<TrialReading> Past, IReadOnlyList<string> Errors) OfJournal(HomeFolder folder)
+    public static (IReadOnlyList<TrialReading> Past, IReadOnlyList<string> Errors) OfJournal(HomeFolder folder, Unlocker unlocker)
     {
-        (IReadOnlyList<JournalEvent>? journal, string? error) = JournalContent.Read(folder);
+        (IReadOnlyList<JournalEvent>? journal, string? error) = JournalContent.Read(folder, unlocker, "rules trial", whole: true);
         if (journal is null)
         {
             return ([], [error!]);

@@ -15,7 +15,7 @@ internal static class HomeSession
     public static DialogueMachine Machine(Home home, IRecognizer recognizer, ListeningGrammars grammars, DateTimeOffset now) =>
         new(home.Rules, home.Roster, home.Settings.ForDialogue() with
         {
-            DigitByDigit = recognizer.Name == Hearing.EngineNames.Sphinx,
+            DigitByDigit = recognizer.Name is Hearing.EngineNames.Sphinx or Hearing.EngineNames.Small,
             ShiftBegan = home.Settings.ShiftBegan(now),
             SamplePhrases = grammars.Examples,
         });

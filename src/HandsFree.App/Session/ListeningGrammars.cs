@@ -14,6 +14,7 @@ internal sealed class ListeningGrammars(GrammarShelf shelf)
         ListeningKind.Nothing => null,
         ListeningKind.Commands => shelf.Of("phrases", "command"),
         ListeningKind.Identity => shelf.Of("identity"),
+        ListeningKind.SecondIdentifier => shelf.Of("identity", "second"),
         ListeningKind.YesNo => shelf.Of("confirmation", "yes_no"),
         ListeningKind.Readings when listening.Awaited is { } sign => shelf.Of("recheck", RuleOf(sign)),
         ListeningKind.Readings => shelf.Of("readings"),
@@ -30,7 +31,7 @@ internal sealed class ListeningGrammars(GrammarShelf shelf)
         ListeningKind[] bySign = [ListeningKind.Readings, ListeningKind.Value, ListeningKind.Confirmation];
         IEnumerable<Listening> plain =
         [
-            new(ListeningKind.Identity), new(ListeningKind.YesNo), new(ListeningKind.Readings), new(ListeningKind.Count),
+            new(ListeningKind.Identity), new(ListeningKind.SecondIdentifier), new(ListeningKind.YesNo), new(ListeningKind.Readings), new(ListeningKind.Count),
             new(ListeningKind.Handover), new(ListeningKind.Commands),
         ];
         return plain.Concat(Enum.GetValues<VitalSign>().SelectMany(sign => bySign.Select(kind => new Listening(kind, sign))))

@@ -14,6 +14,10 @@ internal abstract record SessionEvent
     /// <param name="Heard">What was made of it; null where there is nothing to tell the dialogue.</param>
     public sealed record SpeechOver(int Listening, DialogueEvent? Heard) : SessionEvent;
 
+    /// <summary>Something was typed: the keys' way to say anything that can be spoken, also while the program speaks.</summary>
+    /// <param name="Text">What.</param>
+    public sealed record Typed(string Text) : SessionEvent;
+
     /// <summary>All that was to be said has been played.</summary>
     public sealed record PlaybackEnded : SessionEvent;
 

@@ -50,7 +50,7 @@ internal sealed class SessionLoop : IDisposable
     public SessionEnd Run(string aide, string session, CancellationToken stop)
     {
         using var ending = CancellationTokenSource.CreateLinkedTokenSource(stop);
-        Carry(parts.Machine.Begin(aide, session, parts.Journal.ReadFrom(1).Select(e => e.Event), Now));
+        Carry(parts.Machine.Begin(aide, session, parts.Past ?? parts.Journal.ReadFrom(1).Select(e => e.Event), Now));
         AnswerAll();
         var thread = new Thread(() => Hear(ending.Token)) { IsBackground = true, Name = "ear" };
         thread.Start();
@@ -65,6 +65,9 @@ internal sealed class SessionLoop : IDisposable
             thread.Join();
         }
     }
+
+    /// <summary>The port for keys: what is typed means what the same words spoken mean; from any thread. "Stop" silences at once.</summary>
+    public void Type(string text) => Queue.Post(new SessionEvent.Typed(text));
 
     /// <inheritdoc/>
     public void Dispose()
@@ -137,6 +140,11 @@ internal sealed class SessionLoop : IDisposable
             case SessionEvent.SpeechOver speech:
                 speaking = false;
                 Take(speech);
+                break;
+            case SessionEvent.Typed typed:
+                DialogueEvent meant = TypedWords.Understand(typed.Text, parts.Grammars.For(listening.For), Now, parts.Settings.WeightUnit);
+                parts.Watcher.Saw(new SessionNote.Heard(Now, meant));
+                Step(meant);
                 break;
             case SessionEvent.PlaybackEnded when !mouth.IsBusy:
                 Played();

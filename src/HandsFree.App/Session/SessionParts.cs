@@ -14,6 +14,9 @@ internal sealed record SessionParts
 
     public required EventJournal<JournalEvent> Journal { get; init; }
 
+    /// <summary>What the dialogue must know of the past; all events of the journal where null.</summary>
+    public IEnumerable<JournalEvent>? Past { get; init; }
+
     public required IMicrophone Microphone { get; init; }
 
     public required ILoudspeaker Loudspeaker { get; init; }

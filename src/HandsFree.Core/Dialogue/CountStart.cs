@@ -16,6 +16,7 @@ internal static class CountStart
         bool uneven = turn.Set.Upcoming.Uneven;
         int seconds = (sign, uneven, turn.Said.Meaning) switch
         {
+            (VitalSign.Respirations, _, Meaning.Counting { Word: CountWord.ThirtySeconds }) when turn.Parts.Settings.BreathsInThirtySeconds => 30,
             (VitalSign.Respirations, _, _) or (_, true, _) or (_, _, Meaning.Counting { Word: CountWord.SixtySeconds }) => Full,
             (_, _, Meaning.Counting { Word: CountWord.ThirtySeconds }) => 30,
             _ => turn.Parts.Settings.PulseCountSeconds,
@@ -48,8 +49,9 @@ internal static class CountStart
         VitalSign? inHand = turn.State.Stage is Stage.AwaitingRecheck recheck ? recheck.Sign : turn.State.Stage.OpenSign();
         return inHand switch
         {
+            _ when turn.Said.Meaning is Meaning.Counting { Word: CountWord.StartPulse } => VitalSign.Pulse,
             VitalSign.Pulse or VitalSign.Respirations => inHand.Value,
-            _ => turn.Set.HasReading(VitalSign.Pulse) ? VitalSign.Respirations : VitalSign.Pulse,
+            _ => turn.Set.HasReading(VitalSign.Pulse) || turn.Set.Held.Count > 0 ? VitalSign.Respirations : VitalSign.Pulse,
         };
     }
 }

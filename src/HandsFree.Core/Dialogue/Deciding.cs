@@ -17,13 +17,16 @@ internal static class Deciding
             [VitalSign.BloodPressure] = ("Chest pain, headache, or weakness?", ["chest pain", "headache", "weakness"]),
         }.ToImmutableDictionary();
 
-    public static Decision Decide(this Turn turn, Reading reading, IReadOnlySet<string>? symptoms = null)
+    public static Decision Decide(this Turn turn, Reading reading, IReadOnlySet<string>? symptoms = null) =>
+        turn.Parts.Rules.Decide(reading, turn.Context(reading, symptoms));
+
+    /// <summary>What is known when a reading is decided.</summary>
+    public static DecisionContext Context(this Turn turn, Reading reading, IReadOnlySet<string>? symptoms = null)
     {
         ResidentSet set = turn.Set;
         IReadOnlyList<PastReading> earlier = PastReadings.Of(turn.State.Journal, set.Resident.Id);
-        var context = new DecisionContext(
+        return new DecisionContext(
             set.Resident, earlier, set.RechecksDone(reading.Value.Sign), turn.At, symptoms ?? ImmutableHashSet<string>.Empty);
-        return turn.Parts.Rules.Decide(reading, context);
     }
 
     /// <summary>The question whose yes would make the decision on a value that is told anyway graver; null else.</summary>

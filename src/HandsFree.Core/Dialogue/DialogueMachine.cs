@@ -22,15 +22,18 @@ public sealed class DialogueMachine(IRulebook rules, Roster roster, DialogueSett
     {
         var state = new DialogueState(aide, session) { Journal = [.. journal] };
         var turn = new Turn(parts, state, new DialogueEvent.NothingHeard(at));
-        return Finish(turn.Write(id => new RoundStarted(id, aide, at, rules.Hash)).Ask(new Stage.AwaitingRoom()), null);
+        return Finish(turn.Write(id => new RoundStarted(id, aide, at, rules.Hash)).Ask(GoesOn(state.Journal), new Stage.AwaitingRoom()), null);
     }
 
     /// <summary>What one event leads to. An event that is ignored has no effects and leaves the state as it is.</summary>
     public DialogueStep Step(DialogueState state, DialogueEvent happened)
     {
         Row row = TransitionTable.Find(state.Kind, Triggers.Of(happened));
-        return Finish(row.Handle(new Turn(parts, state, happened)), state);
+        return Finish(CovertCount.AtRest(row.Handle(new Turn(parts, state, happened))), state);
     }
+
+    private static string GoesOn(ImmutableList<JournalEvent> journal) =>
+        Restoring.Unfinished(journal).Any(e => e is ResidentIdentified) ? "The round goes on." : "";
 
     private static DialogueStep Finish(Turn turn, DialogueState? before)
     {

@@ -30,6 +30,12 @@ public sealed record DialogueSettings
     /// <summary>Seconds of a pulse count: 30, or 60 where the home wants it.</summary>
     public int PulseCountSeconds { get; init; } = 30;
 
+    /// <summary>Breaths may be counted for 30 seconds where it is asked for; else always 60 (safety 2). 15 never.</summary>
+    public bool BreathsInThirtySeconds { get; init; }
+
+    /// <summary>Rest before a blood pressure, from when the resident was last active (AHA 2005, clinical-rules 5.1).</summary>
+    public TimeSpan RestBeforePressure { get; init; } = TimeSpan.FromMinutes(5);
+
     /// <summary>What is taken from everyone in this round, in the order in which the program asks.</summary>
     public IReadOnlyList<VitalSign> Due { get; init; } =
         [VitalSign.Temperature, VitalSign.Pulse, VitalSign.Respirations, VitalSign.BloodPressure, VitalSign.OxygenSaturation];

@@ -51,6 +51,9 @@ public sealed record DialogueState
     /// <summary>The resident at whom the aide stopped, for "continue"; null else.</summary>
     internal string? StoppedAt { get; init; }
 
+    /// <summary>Pulse and pressure are read from a machine's display in this round.</summary>
+    internal bool Machine { get; init; }
+
     /// <summary>The text that was said last, so that it is not said twice running.</summary>
     internal string LastSaid { get; init; } = "";
 }

@@ -46,8 +46,11 @@ internal static class Leaving
         }
 
         turn = turn.Abandon(why);
+        turn = turn.Set.Held.Aggregate(turn, (t, held) => t.DropHeld(held, why));
         turn = turn.Set.Waiting.Aggregate(turn, ReportUndone);
-        ResidentSet set = turn.Set with { Late = false, Upcoming = Observations.Circumstances.Unsaid };
+        turn = PostureTest.End(turn);
+        turn = turn.Set.RestingSince is null ? turn : RestClock.End(turn);
+        ResidentSet set = turn.Set with { Held = [], Late = false, Upcoming = Observations.Circumstances.Unsaid };
         return turn with { State = turn.State with { Set = null, Left = turn.State.Left.SetItem(set.Resident.Id, set) } };
     }
 
@@ -66,6 +69,13 @@ internal static class Leaving
         Stage.AwaitingAnswer { Asleep: { } asleep } => turn.RecordNotTaken(asleep, Sleeping.NotKnown).Turn,
         _ => turn,
     };
+
+    private static Turn DropHeld(this Turn turn, HeldCount held, string why)
+    {
+        VitalSign sign = held.Understood.Reading.Value.Sign;
+        Turn dropped = turn.Discard(held.Understood, null, why);
+        return dropped.Set.HasReading(sign) ? dropped : LeaveOpen(dropped, dropped.Set, sign);
+    }
 
     private static Turn LeaveOpen(Turn turn, ResidentSet set, VitalSign sign) =>
         set.Open.Contains(sign)

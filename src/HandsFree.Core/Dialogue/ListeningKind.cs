@@ -12,6 +12,9 @@ public enum ListeningKind
     /// <summary>Room and bed, date of birth, band or photo number, the handover's first words, commands.</summary>
     Identity,
 
+    /// <summary>Date of birth, band or photo number, either of them as digits without a label, room and bed, commands.</summary>
+    SecondIdentifier,
+
     /// <summary>Yes and no, commands.</summary>
     YesNo,
 

@@ -24,7 +24,7 @@ internal static class NotTaking
     public static Recorded RecordNotTaken(this Turn turn, Stage.AwaitingNotTaken what, Sleeping sleeping)
     {
         ResidentSet before = turn.Set;
-        ImmutableList<VitalSign> signs = what.Sign is { } one ? [one] : [.. DueList.Open(turn.Parts.Settings.Due, before.IsSettled)];
+        ImmutableList<VitalSign> signs = what.Sign is { } one ? [one] : [.. turn.StillDue()];
         int firstEvent = turn.ToWrite.Count;
         turn = turn.Write(id => new NotTakenRecorded(
             id, turn.State.Aide, turn.At, before.Resident.Id, what.Sign, what.Reason, what.Heard, what.ReadBack));
@@ -49,6 +49,6 @@ internal static class NotTaking
         ImmutableDictionary<VitalSign, int> failed = what.Reason == NotTakenReason.CouldNotObtain
             ? signs.Aggregate(set.CouldNotObtain, (counts, sign) => counts.SetItem(sign, counts.GetValueOrDefault(sign) + 1))
             : set.CouldNotObtain;
-        return set with { NotTaken = set.NotTaken.Union(signs), Open = set.Open.RemoveAll(signs.Contains), CouldNotObtain = failed };
+        return set with { NotTaken = set.NotTaken.SetItems(signs.Select(s => KeyValuePair.Create(s, what.Reason))), AskAgain = set.AskAgain.Except(signs), Open = set.Open.RemoveAll(signs.Contains), CouldNotObtain = failed };
     }
 }

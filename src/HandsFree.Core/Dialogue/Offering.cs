@@ -17,9 +17,7 @@ internal static class Offering
     public static Turn Offer(this Turn turn, Reading reading, string? amends = null, Quantity? corrects = null)
     {
         ResidentSet set = turn.Set;
-        Circumstances how = set.Upcoming.For(reading.Value.Sign).With(reading.How);
-        how = how with { SaidAsGuessFirst = how.SaidAsGuessFirst || (set.Guessed && how.Counted is null) };
-        var understood = new Understood(turn.Heard, new Reading(reading.Value, how), corrects);
+        Understood understood = turn.Understand(reading, corrects);
         return set.StoppedAt is not null && !set.Late
             ? turn.Ask(new Stage.AwaitingAnswer(Question.TakenJustNow, "Was it taken just now?")
             {
@@ -29,6 +27,21 @@ internal static class Offering
                 Tries = 0,
             })
             : turn.Offer(understood, turn.Said, amends);
+    }
+
+    /// <summary>What was heard, with what is known about the way it was taken.</summary>
+    public static Understood Understand(this Turn turn, Reading reading, Quantity? corrects)
+    {
+        ResidentSet set = turn.Set;
+        VitalSign sign = reading.Value.Sign;
+        Circumstances how = set.Upcoming.For(sign).With(reading.How);
+        bool display = turn.State.Machine && (sign is VitalSign.Pulse or VitalSign.BloodPressure) && how.Counted is null;
+        how = how with
+        {
+            Machine = how.Machine || display,
+            SaidAsGuessFirst = how.SaidAsGuessFirst || (set.Guessed && how.Counted is null),
+        };
+        return new Understood(turn.Heard, new Reading(reading.Value, how), corrects);
     }
 
     /// <summary>Understood, and known whether it is late.</summary>
@@ -45,13 +58,13 @@ internal static class Offering
         Understood? first = (turn.State.Stage as Stage.AwaitingValue)?.First;
         bool saidTwice = first?.Reading.Value == reading.Value;
         turn = first is null || saidTwice ? turn : turn.Discard(first, null, "second saying differs");
-        if (ConfirmationStrength.IsDoubtful(said, turn.Parts.Settings) || turn.IsRefused(reading.Value, said))
+        if (turn.IsDoubtful(said, reading) || turn.IsRefused(reading.Value, said))
         {
-            return turn.AskForDigits(understood, amends);
+            return turn.AskForDigits(understood, said, amends);
         }
 
-        ReadBack readBack = ReadBack.Of(understood, ReadBackTexts.Of(reading), turn.At);
-        bool again = !saidTwice && ConfirmationStrength.NeedsSayingAgain(said, reading, r => turn.Decide(r), turn.Parts.Settings);
+        ReadBack readBack = ReadBack.Of(understood, turn.TextOf(reading), turn.At);
+        bool again = !saidTwice && turn.NeedsSayingAgain(said, reading);
         int tries = turn.State.Stage.Tries;
         return again
             ? turn.Ask(new Stage.AwaitingSayingAgain(readBack, amends) { Tries = tries })
@@ -65,7 +78,26 @@ internal static class Offering
         Decision decision = turn.Decide(reading);
         return decision.Outcome == Outcome.AskAgain
             ? turn.NotPossible(understood, decision, amends)
-            : turn.Ask(new Stage.AwaitingConfirmation(ReadBack.Of(understood, ReadBackTexts.Of(reading), turn.At), amends));
+            : turn.Ask(new Stage.AwaitingConfirmation(ReadBack.Of(understood, turn.TextOf(reading), turn.At), amends));
+    }
+
+    /// <summary>Whether a yes is not enough.</summary>
+    public static bool NeedsSayingAgain(this Turn turn, DialogueEvent.Utterance said, Reading reading) =>
+        ConfirmationStrength.NeedsSayingAgain(said, reading, r => turn.Decide(r), turn.Parts.Settings) || turn.IsFarFromUsual(reading);
+
+    /// <summary>The read-back. That a machine is read was said once for the round and is not said with each value.</summary>
+    public static string TextOf(this Turn turn, Reading reading) =>
+        ReadBackTexts.Of(turn.State.Machine ? reading with { How = reading.How with { Machine = false } } : reading);
+
+    // A value that was asked again is decided by both hearings together, without those that were refused.
+    private static bool IsDoubtful(this Turn turn, DialogueEvent.Utterance said, Reading reading)
+    {
+        if (turn.State.Stage is not Stage.AwaitingValue { Why: WhyAsked.Doubtful, Possible: { IsEmpty: false } first } || said.Typed)
+        {
+            return ConfirmationStrength.IsDoubtful(said, turn.Parts.Settings);
+        }
+
+        return Together.IsDoubtful(first, Together.Of(said, reading), reading.Value, turn.Set.Refused, turn.Parts.Settings);
     }
 
     /// <summary>Keeps what was heard and not taken as a value.</summary>
@@ -73,7 +105,7 @@ internal static class Offering
         turn.Write(id => new AttemptDiscarded(
             id, turn.State.Aide, turn.At, turn.Set.Resident.Id, understood.Heard, understood.Reading, readBack, why));
 
-    private static Turn WarnOfDanger(this Turn turn, Reading reading, Decision decision)
+    public static Turn WarnOfDanger(this Turn turn, Reading reading, Decision decision)
     {
         VitalSign sign = reading.Value.Sign;
         return decision.Danger && !turn.Set.DangerSaid.Contains(sign)
@@ -85,11 +117,15 @@ internal static class Offering
     private static bool IsRefused(this Turn turn, Quantity value, DialogueEvent.Utterance said) =>
         turn.Set.Refused.Contains(value) && !said.Typed && !DigitWords.SaidDigitByDigit(said.Words);
 
-    private static Turn AskForDigits(this Turn turn, Understood understood, string? amends)
+    private static Turn AskForDigits(this Turn turn, Understood understood, DialogueEvent.Utterance said, string? amends)
     {
         Stage stage = turn.State.Stage;
         var next = new Stage.AwaitingValue(
-            understood.Reading.Value.Sign, understood.Reading.How, WhyAsked.Doubtful, understood, amends) { Tries = stage.Tries };
+            understood.Reading.Value.Sign, understood.Reading.How, WhyAsked.Doubtful, understood, amends)
+        {
+            Tries = stage.Tries,
+            Possible = Together.Of(said, understood.Reading),
+        };
         return stage is Stage.AwaitingValue { Why: WhyAsked.Doubtful } asked
             ? turn.Go(next with { Asked = asked.Asked }).TryAgain("Not sure.")
             : turn.Ask("Not sure.", next);

@@ -12,6 +12,9 @@ internal enum Question
     /// <summary>Asleep: woke to the voice?</summary>
     WokeToVoice,
 
+    /// <summary>Before a posture test: is a second person there?</summary>
+    SecondPerson,
+
     /// <summary>Report a worry?</summary>
     Worried,
 }

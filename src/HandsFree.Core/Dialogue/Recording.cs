@@ -52,7 +52,7 @@ internal static class Recording
             id, turn.State.Aide, turn.At, turn.Set.Resident.Id, confirmed, decision, isRecheck, amends));
         var reading = (ReadingRecorded)turn.ToWrite[^1];
         turn = turn.With(turn.Set.WithReading(reading));
-        Recorded follows = turn.Follow(reading, decision);
+        Recorded follows = amends is null ? turn.Follow(reading, decision).After(confirmed.Reading) : turn.Follow(reading, decision);
         ImmutableList<string> ids = [.. follows.Turn.ToWrite.Skip(firstEvent).Select(e => e.Id)];
         var item = new SavedItem(ids, sign, reading, confirmed.ReadBack.Text, before);
         ResidentSet set = follows.Turn.Set;
@@ -103,6 +103,7 @@ internal static class Recording
             Chains = set.Chains.SetItem(sign, chain.Add(reading.Id)),
             Open = set.Open.Remove(sign),
             NotTaken = set.NotTaken.Remove(sign),
+            AskAgain = set.AskAgain.Remove(sign),
             Refused = set.Refused.Remove(taken.Value),
             Upcoming = set.Upcoming.Without(sign),
             Guessed = false,

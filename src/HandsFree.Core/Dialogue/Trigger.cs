@@ -13,6 +13,7 @@ internal enum Trigger
     StartCount,
     Seconds,
     Uneven,
+    AboutRound,
     NotTaken,
     Hedge,
     Repeat,

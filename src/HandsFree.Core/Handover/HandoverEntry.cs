@@ -21,4 +21,11 @@ public sealed record HandoverEntry(
     IReadOnlyList<NotTakenRecorded> NotTaken,
     IReadOnlyList<LeftOpen> LeftOpen,
     IReadOnlyDictionary<VitalSign, ReadingRecorded> Last,
-    IReadOnlyList<ReadingRecorded> Readings);
+    IReadOnlyList<ReadingRecorded> Readings)
+{
+    /// <summary>What must be known of the reports: a reading that one rests on was amended.</summary>
+    public IReadOnlyList<ReportNoted> Notes { get; init; } = [];
+
+    /// <summary>The reading that was there before, by the id of the corrected one.</summary>
+    public IReadOnlyDictionary<string, ReadingRecorded> CorrectedFrom { get; init; } = new Dictionary<string, ReadingRecorded>();
+}

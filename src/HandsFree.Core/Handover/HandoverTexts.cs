@@ -48,10 +48,14 @@ internal static class HandoverTexts
         $"{Place(entry.Resident)}: {(entry.Last.Count == 0 ? "nothing taken yet" : Values(entry))}.";
 
     private static string Values(HandoverEntry entry) =>
-        string.Join("; ", entry.Last.OrderBy(l => l.Key).Select(l => LastValue(l.Value, entry.Resident)));
+        string.Join("; ", entry.Last.OrderBy(l => l.Key).Select(l => LastValue(l.Value, entry.Resident) + Corrected(l.Value, entry)));
 
     public static string LastValue(ReadingRecorded reading, Resident resident) =>
         $"{Said(reading)} at {Time(reading)}{Usual(reading.Confirmed.Reading.Value.Sign, resident)}";
+
+    private static string Corrected(ReadingRecorded reading, HandoverEntry entry) => entry.CorrectedFrom.TryGetValue(reading.Id, out var was)
+        ? $", corrected from {ReadBackTexts.Value(was.Confirmed.Reading.Value)}"
+        : "";
 
     public static string Said(ReadingRecorded reading) => ReadBackTexts.Of(reading.Confirmed.Reading);
 
@@ -64,8 +68,11 @@ internal static class HandoverTexts
         List<string> values = [.. entry.Readings.Where(r => report.Readings.Contains(r.Id))
             .Select((r, i) => i == 0 ? Said(r) : $"then {ReadBackTexts.Value(r.Confirmed.Reading.Value)}")];
         string what = values.Count > 0 ? string.Join(", ", values) : report.Situation;
-        return $"{when}, {what}{(report.Sign is { } sign ? Usual(sign, entry.Resident) : "")}";
+        return $"{when}, {what}{(report.Sign is { } sign ? Usual(sign, entry.Resident) : "")}{Notes(report, entry)}";
     }
+
+    private static string Notes(ReportOpened report, HandoverEntry entry) =>
+        string.Concat(entry.Notes.Where(n => n.Report == report.Id).Select(n => $", {n.Text}"));
 
     private static IEnumerable<string> NotTaken(HandoverEntry entry) =>
         entry.NotTaken.GroupBy(n => n.Reason).Select(g =>

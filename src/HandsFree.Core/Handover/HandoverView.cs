@@ -25,8 +25,20 @@ public sealed record HandoverView(IReadOnlyList<HandoverEntry> Entries)
             && (entry is not ReadingRecorded || standing.Contains(entry.Id))
             && (since is null || entry.At >= since || entry is ReportOpened);
         ILookup<string, JournalEvent> byResident = all.Where(Counts).Where(e => ResidentOf(e) is not null).ToLookup(e => ResidentOf(e)!);
-        return new HandoverView([.. roster.Residents.Select(r => Entry(r, [.. byResident[r.Id]]))
+        Dictionary<string, ReadingRecorded> corrected = CorrectedFrom(all);
+        ILookup<string, ReportNoted> notes = all.OfType<ReportNoted>().ToLookup(n => n.Resident);
+        return new HandoverView([.. roster.Residents
+            .Select(r => Entry(r, [.. byResident[r.Id]]) with { CorrectedFrom = corrected, Notes = [.. notes[r.Id]] })
             .OrderBy(e => e.Rank).ThenBy(e => e.Resident.Room).ThenBy(e => e.Resident.Bed, StringComparer.Ordinal)]);
+    }
+
+    private static Dictionary<string, ReadingRecorded> CorrectedFrom(List<JournalEvent> all)
+    {
+        Dictionary<string, ReadingRecorded> readings = all.OfType<ReadingRecorded>().DistinctBy(r => r.Id).ToDictionary(r => r.Id);
+        return all.OfType<ReadingAmended>()
+            .Where(a => a is { Kind: AmendmentKind.CorrectedValue, Event: { } was, Becomes: not null } && readings.ContainsKey(was))
+            .DistinctBy(a => a.Becomes)
+            .ToDictionary(a => a.Becomes!, a => readings[a.Event!]);
     }
 
     private static string? ResidentOf(JournalEvent entry) => entry switch

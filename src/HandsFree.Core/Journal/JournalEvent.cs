@@ -19,4 +19,13 @@ namespace HandsFree.Core.Journal;
 [JsonDerivedType(typeof(ReportOpened), "report opened")]
 [JsonDerivedType(typeof(ReportAcknowledged), "report acknowledged")]
 [JsonDerivedType(typeof(EnteredInError), "entered in error")]
+[JsonDerivedType(typeof(ReadingAmended), "reading amended")]
+[JsonDerivedType(typeof(ReportNoted), "report noted")]
+[JsonDerivedType(typeof(PersonAdded), "person added")]
+[JsonDerivedType(typeof(PersonRemoved), "person removed")]
+[JsonDerivedType(typeof(PinChanged), "pin changed")]
+[JsonDerivedType(typeof(RecoveryKeyMade), "recovery key made")]
+[JsonDerivedType(typeof(RecordViewed), "record viewed")]
+[JsonDerivedType(typeof(JournalRestored), "journal restored")]
+[JsonDerivedType(typeof(RulesKept), "rules kept")]
 public abstract record JournalEvent(string Id, string Person, DateTimeOffset At);

@@ -6,6 +6,9 @@ public enum CountWord
     /// <summary>"Count", "start counting".</summary>
     Start,
 
+    /// <summary>"Count the pulse", where breaths would be next. Breaths are never named: the resident must not know.</summary>
+    StartPulse,
+
     /// <summary>"Thirty seconds".</summary>
     ThirtySeconds,
 

@@ -38,6 +38,10 @@ public abstract record Meaning
     /// <param name="Word">Which.</param>
     public sealed record Counting(CountWord Word) : Meaning;
 
+    /// <summary>A word about the round and the way it is measured.</summary>
+    /// <param name="Word">Which.</param>
+    public sealed record AboutRound(RoundWord Word) : Meaning;
+
     /// <summary>A reading was not taken.</summary>
     /// <param name="Reason">Why.</param>
     /// <param name="Sign">Which one, where it was said.</param>

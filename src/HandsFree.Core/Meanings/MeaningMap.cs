@@ -25,6 +25,7 @@ public static class MeaningMap
         _ when record["count"] is SemanticNumber count => Count(count.Value),
         _ when record["qualifier"] is SemanticText text => Qualifier(text.Value, record["litres"]),
         _ when record["word"] is SemanticText text => Words.Counting.TryGetValue(text.Value, out CountWord w) ? new Meaning.Counting(w) : null,
+        _ when record["round"] is SemanticText text => Words.Round.TryGetValue(text.Value, out RoundWord r) ? new Meaning.AboutRound(r) : null,
         _ when record["hedge"] is SemanticTruth { Value: true } => new Meaning.Hedge(),
         _ when record["worried"] is SemanticTruth { Value: true } => new Meaning.Worried(),
         _ when record["query"] is SemanticText text => Query(text.Value, record["room"]),

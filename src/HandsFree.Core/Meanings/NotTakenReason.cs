@@ -18,6 +18,9 @@ public enum NotTakenReason
     /// <summary>"Not in the room", "not available".</summary>
     NotInRoom,
 
+    /// <summary>"Isolated": taken later, with the kit of the isolation room.</summary>
+    Isolated,
+
     /// <summary>"No equipment".</summary>
     NoEquipment,
 

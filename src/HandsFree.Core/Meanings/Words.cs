@@ -32,6 +32,7 @@ internal static class Words
         ["asleep"] = NotTakenReason.Asleep,
         ["not in the room"] = NotTakenReason.NotInRoom,
         ["not available"] = NotTakenReason.NotInRoom,
+        ["isolated"] = NotTakenReason.Isolated,
         ["no equipment"] = NotTakenReason.NoEquipment,
         ["could not obtain"] = NotTakenReason.CouldNotObtain,
     };
@@ -40,10 +41,24 @@ internal static class Words
     {
         ["count"] = CountWord.Start,
         ["start counting"] = CountWord.Start,
+        ["count pulse"] = CountWord.StartPulse,
         ["thirty seconds"] = CountWord.ThirtySeconds,
         ["sixty seconds"] = CountWord.SixtySeconds,
         ["irregular"] = CountWord.Uneven,
         ["uneven"] = CountWord.Uneven,
+    };
+
+    public static readonly IReadOnlyDictionary<string, RoundWord> Round = new Dictionary<string, RoundWord>
+    {
+        ["machine"] = RoundWord.Machine,
+        ["by hand"] = RoundWord.ByHand,
+        ["pressure"] = RoundWord.Cuff,
+        ["was resting"] = RoundWord.WasResting,
+        ["was active"] = RoundWord.WasActive,
+        ["private"] = RoundWord.Private,
+        ["posture test"] = RoundWord.PostureTest,
+        ["dizzy"] = RoundWord.Unwell,
+        ["who is next"] = RoundWord.WhoIsNext,
     };
 
     public static readonly IReadOnlyDictionary<string, QueryKind> Queries = new Dictionary<string, QueryKind>

@@ -50,6 +50,9 @@ public sealed record Resident
     /// <summary>What is due of this resident and how often; a sign that is not in it is due as the home's round says.</summary>
     public IReadOnlyList<ScheduledSign> Schedule { get; init; } = [];
 
+    /// <summary>Who ordered pressures lying and standing; null where nobody did, then no posture test is done.</summary>
+    public string? PostureTestOrderedBy { get; init; }
+
     /// <summary>Times in which readings do not count as usual: an antibiotic, a plan.</summary>
     public IReadOnlyList<UsualFreeze> UsualFrozen { get; init; } = [];
 

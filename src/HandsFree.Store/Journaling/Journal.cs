@@ -1,65 +1,67 @@
+using HandsFree.Store.Keys;
+using HandsFree.Store.Sealing;
 using Microsoft.Data.Sqlite;
 
 namespace HandsFree.Store.Journaling;
 
-/// <summary>The journal in one SQLite file (write-ahead log, each commit flushed). Safe for several threads; other
-/// processes may read, and write in turn.</summary>
+/// <summary>The journal in one SQLite file (write-ahead log, each commit flushed), each event sealed by itself and chained to the one
+/// before, the chain's end signed by the device with every commit. Safe for several threads; other processes may read, and write in
+/// turn.</summary>
 public sealed class Journal : IJournal
 {
     private readonly Lock _writing = new();
-    private readonly string _path;
-    private readonly JournalOptions _options;
+    private readonly JournalUnlocked _unlocked;
     private readonly SqliteConnection _connection;
+    private readonly EventSealer _sealer;
+    private long _device;
+    private long _epoch;
 
-    private Journal(string path, JournalOptions options, SqliteConnection connection)
+    internal Journal(JournalUnlocked unlocked, SqliteConnection connection)
     {
-        _path = path;
-        _options = options;
+        _unlocked = unlocked;
         _connection = connection;
+        _sealer = new EventSealer(unlocked.Key, unlocked.Id, unlocked.Device.Id);
+        People = new JournalPeople(unlocked, Locked<long>);
     }
+
+    /// <summary>Who unlocked it; null where the device alone did, because nobody is set up.</summary>
+    public Holder? Holder => _unlocked.Holder;
+
+    /// <summary>Who may unlock it.</summary>
+    public JournalPeople People { get; }
 
     /// <inheritdoc/>
-    public long Count
-    {
-        get
-        {
-            lock (_writing)
-            {
-                try
-                {
-                    return JournalConnections.Number(_connection, JournalSchema.LastSequence);
-                }
-                catch (SqliteException failure)
-                {
-                    throw new JournalReadException(JournalErrors.From(_path, failure), failure);
-                }
-            }
-        }
-    }
+    public long Count => Locked(
+        connection => JournalConnections.Number(connection, JournalSchema.LastSequence), (error, cause) => new JournalReadException(error, cause));
 
     /// <summary>Opens a journal, and makes a new one only where there is no such file.</summary>
     /// <param name="path">The file; its folder must exist. SQLite keeps two more files beside it (-wal, -shm).</param>
+    /// <param name="access">What unlocks it.</param>
     /// <param name="options">Waiting time and limit; the defaults where null.</param>
     /// <returns>The journal, or one line that says what is wrong; a file that is refused is not changed.</returns>
-    public static JournalOpening Open(string path, JournalOptions? options = null)
+    public static JournalOpening Open(string path, JournalAccess access, JournalOptions? options = null)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(path);
+        ArgumentNullException.ThrowIfNull(access);
         JournalOptions chosen = options ?? new JournalOptions();
         ArgumentOutOfRangeException.ThrowIfLessThan(chosen.BusySeconds, 1, nameof(options));
         ArgumentOutOfRangeException.ThrowIfGreaterThan(chosen.BusySeconds, 60, nameof(options));
-        string full = Path.GetFullPath(path);
+        return JournalOpener.Open(Path.GetFullPath(path), access, chosen);
+    }
+
+    /// <summary>Whether nobody is set up, so that the device alone opens it.</summary>
+    /// <param name="path">A journal.</param>
+    /// <exception cref="JournalReadException">The file can't be read.</exception>
+    public static bool OpensWithoutPin(string path)
+    {
         try
         {
-            return OpenFile(full, chosen);
+            using SqliteConnection connection = JournalConnections.Open(path, new JournalOptions(), SqliteOpenMode.ReadWrite);
+            return JournalUnlocking.DeviceSuffices(connection);
         }
         catch (SqliteException failure)
         {
-            return new JournalOpening(JournalErrors.From(full, failure));
-        }
-        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
-        {
-            return new JournalOpening(new JournalError(
-                JournalProblem.NoAccess, $"journal {full}: can't be opened ({failure.Message.ReplaceLineEndings(" ")}); check the file and its folder"));
+            throw new JournalReadException(JournalErrors.From(path, failure), failure);
         }
     }
 
@@ -71,80 +73,91 @@ public sealed class Journal : IJournal
     {
         ArgumentNullException.ThrowIfNull(bodies);
         ArgumentOutOfRangeException.ThrowIfZero(bodies.Count, nameof(bodies));
-        lock (_writing)
-        {
-            try
-            {
-                return Write(bodies);
-            }
-            catch (SqliteException failure)
-            {
-                throw new JournalWriteException(JournalErrors.From(_path, failure), failure);
-            }
-        }
+        return Locked(_ => Write(bodies), (error, cause) => new JournalWriteException(error, cause));
     }
 
     /// <inheritdoc/>
     public IEnumerable<JournalEntry> ReadFrom(long sequence)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(sequence, 1);
-        return JournalReading.Entries(_path, _options, sequence);
+        return JournalReading.Entries(_unlocked, sequence);
     }
 
+    /// <summary>A view of the journal that was kept, and the number of the last event in it; null where none is kept that fits.</summary>
+    /// <param name="path">The view's file.</param>
+    /// <exception cref="JournalReadException">The journal can't be read.</exception>
+    public (long Sequence, byte[] Content)? LoadView(string path) =>
+        Locked(connection => JournalView.Load(_unlocked, connection, path), (error, cause) => new JournalReadException(error, cause));
+
+    /// <summary>Keeps a view, sealed. It can be made again, so it is no part of the record.</summary>
+    /// <param name="path">The view's file.</param>
+    /// <param name="sequence">The number of the last event in it.</param>
+    /// <param name="content">The view.</param>
+    /// <exception cref="JournalReadException">The journal can't be read.</exception>
+    /// <exception cref="IOException">The view can't be written.</exception>
+    public void SaveView(string path, long sequence, ReadOnlyMemory<byte> content) => Locked(
+        connection =>
+        {
+            JournalView.Save(_unlocked, connection, path, sequence, content.Span);
+            return sequence;
+        },
+        (error, cause) => new JournalReadException(error, cause));
+
     /// <summary>Closes the file; SQLite folds its write-ahead log into it.</summary>
-    public void Dispose() => _connection.Dispose();
-
-    private static JournalOpening OpenFile(string path, JournalOptions options)
+    public void Dispose()
     {
-        if (Directory.Exists(path))
+        lock (_writing)
         {
-            return new JournalOpening(JournalErrors.IsFolder(path));
-        }
+            if (_epoch != 0)
+            {
+                var (sequence, hash) = JournalRows.Last(_connection, _unlocked.Id);
+                _unlocked.Device.Saw(sequence, hash);
+            }
 
-        JournalError? error = File.Exists(path) ? null : JournalCreation.Create(path, options);
-        error ??= JournalCheck.File(path);
-        if (error is not null)
-        {
-            return new JournalOpening(error);
+            _connection.Dispose();
+            _sealer.Dispose();
+            _unlocked.Dispose();
         }
+    }
 
-        SqliteConnection connection = JournalConnections.Open(path, options, SqliteOpenMode.ReadWrite);
-        try
+    private T Locked<T>(Func<SqliteConnection, T> work, Func<JournalError, Exception, Exception> failed)
+    {
+        lock (_writing)
         {
-            error = JournalCheck.Content(path, connection);
+            try
+            {
+                return work(_connection);
+            }
+            catch (SqliteException failure)
+            {
+                throw failed(JournalErrors.From(_unlocked.Path, failure), failure);
+            }
         }
-        catch
-        {
-            connection.Dispose();
-            throw;
-        }
-
-        if (error is null)
-        {
-            return new JournalOpening(new Journal(path, options, connection));
-        }
-
-        connection.Dispose();
-        return new JournalOpening(error);
     }
 
     private long Write(IReadOnlyList<ReadOnlyMemory<byte>> bodies)
     {
-        // Not deferred: the write lock is taken before the last number is read, so that writers take turns.
+        // Not deferred: the write lock is taken before the last event is read, so that writers take turns.
         using SqliteTransaction transaction = _connection.BeginTransaction(deferred: false);
-        long last = JournalConnections.Number(_connection, JournalSchema.LastSequence);
-        using SqliteCommand insert = _connection.CreateCommand();
-        insert.CommandText = "INSERT INTO event (sequence, body) VALUES ($sequence, $body);";
-        SqliteParameter number = insert.Parameters.Add("$sequence", SqliteType.Integer);
-        SqliteParameter body = insert.Parameters.Add("$body", SqliteType.Blob);
-        foreach (ReadOnlyMemory<byte> each in bodies)
+        var (last, hash) = JournalRows.Last(_connection, _unlocked.Id);
+        (long device, long epoch) = (_device, _epoch);
+        if (epoch == 0)
         {
-            number.Value = ++last;
-            body.Value = each.ToArray();
-            insert.ExecuteNonQuery();
+            device = JournalRows.Device(_connection, _unlocked.Device.PublicKey);
+            epoch = JournalRows.AddEpoch(_connection, device, _sealer.Epoch.Salt);
         }
 
+        using JournalInsert insert = new(_connection);
+        foreach (ReadOnlyMemory<byte> body in bodies)
+        {
+            SealedEvent next = _sealer.Seal(epoch, ++last, hash, body.Span);
+            insert.Add(next);
+            hash = next.Hash;
+        }
+
+        JournalRows.SetHead(_connection, device, last, hash, _unlocked.Device.Sign(SignedHead.Bytes(_unlocked.Id, last, hash)));
         transaction.Commit();
+        (_device, _epoch) = (device, epoch);
         return last;
     }
 }

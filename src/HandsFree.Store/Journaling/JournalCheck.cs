@@ -28,8 +28,8 @@ internal static class JournalCheck
         return start[..read].SequenceEqual(SqliteHeader) ? null : JournalErrors.NotSqlite(path);
     }
 
-    /// <summary>What SQLite says of the open file; null where it is a journal that this program may write.</summary>
-    public static JournalError? Content(string path, SqliteConnection connection)
+    /// <summary>Whether the open file is a journal of a format that is known here; null where it is.</summary>
+    public static JournalError? Marks(string path, SqliteConnection connection)
     {
         int application = (int)JournalConnections.Number(connection, "PRAGMA application_id;");
         if (application != JournalSchema.ApplicationId)
@@ -41,6 +41,17 @@ internal static class JournalCheck
         if (version > JournalSchema.Version)
         {
             return JournalErrors.NewerVersion(path, version);
+        }
+
+        return version < JournalSchema.Version ? JournalErrors.OlderVersion(path, version) : null;
+    }
+
+    /// <summary>What SQLite says of the open file; null where it is a journal that this program may write.</summary>
+    public static JournalError? Content(string path, SqliteConnection connection)
+    {
+        if (Marks(path, connection) is { } wrong)
+        {
+            return wrong;
         }
 
         if (raw.sqlite3_db_readonly(connection.Handle, "main") != 0)

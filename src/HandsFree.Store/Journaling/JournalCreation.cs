@@ -1,3 +1,7 @@
+using HandsFree.Core.People;
+using System.Security.Cryptography;
+using HandsFree.Store.Devices;
+using HandsFree.Store.Keys;
 using Microsoft.Data.Sqlite;
 
 namespace HandsFree.Store.Journaling;
@@ -7,7 +11,7 @@ namespace HandsFree.Store.Journaling;
 internal static class JournalCreation
 {
     /// <summary>What is wrong, or null: then the file is there, made by this or by another program at the same moment.</summary>
-    public static JournalError? Create(string path, JournalOptions options)
+    public static JournalError? Create(string path, string states, JournalOptions options)
     {
         if (!Directory.Exists(Path.GetDirectoryName(path)))
         {
@@ -17,8 +21,8 @@ internal static class JournalCreation
         string draft = $"{path}.new-{Environment.ProcessId}";
         try
         {
-            File.Delete(draft);
-            WriteDraft(draft, options);
+            DeleteDraft(draft);
+            WriteDraft(draft, states, options);
             File.Move(draft, path, overwrite: false);
             return null;
         }
@@ -40,27 +44,34 @@ internal static class JournalCreation
         }
         finally
         {
-            DeleteIfThere(draft);
+            DeleteDraft(draft);
         }
     }
 
-    private static void WriteDraft(string draft, JournalOptions options)
+    /// <summary>A complete new journal under a name of its own, unlocked by this device alone.</summary>
+    public static void WriteDraft(string draft, string states, JournalOptions options)
     {
+        byte[] id = RandomNumberGenerator.GetBytes(16);
+        using DeviceState device = DeviceState.Make(states, id);
+        using DataKey key = DataKey.New();
         using SqliteConnection connection = JournalConnections.Open(draft, options, SqliteOpenMode.ReadWriteCreate);
         using (SqliteTransaction transaction = connection.BeginTransaction())
         {
             JournalConnections.Execute(connection, JournalSchema.Create);
+            JournalRows.SetId(connection, id);
+            JournalRows.SetSlot(connection, new KeyWrap(id, device.Secret).Wrap(key, new Credential.Device(), Role.Aide));
             transaction.Commit();
         }
 
         JournalConnections.Execute(connection, "PRAGMA journal_mode = WAL;");
     }
 
-    private static void DeleteIfThere(string draft)
+    /// <summary>Removes a draft and what SQLite keeps beside it.</summary>
+    public static void DeleteDraft(string draft)
     {
-        if (File.Exists(draft))
+        foreach (string file in new[] { draft, $"{draft}-wal", $"{draft}-shm" }.Where(File.Exists))
         {
-            File.Delete(draft);
+            File.Delete(file);
         }
     }
 }

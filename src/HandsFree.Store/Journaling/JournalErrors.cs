@@ -1,3 +1,4 @@
+using System.Globalization;
 using Microsoft.Data.Sqlite;
 using SQLitePCL;
 
@@ -22,6 +23,10 @@ internal static class JournalErrors
         JournalProblem.NewerVersion,
         $"journal {path}: written by a newer version (format {version}, this program knows {JournalSchema.Version}); use the newer program");
 
+    public static JournalError OlderVersion(string path, int version) => new(
+        JournalProblem.Damaged,
+        $"journal {path}: of format {version}, which has no seal; any command that opens it (handsfree journal list) brings it to format {JournalSchema.Version}");
+
     public static JournalError FileReadOnly(string path) => new(
         JournalProblem.ReadOnly,
         $"journal {path}: the file is read-only; allow writing to it, or name another folder");
@@ -29,6 +34,10 @@ internal static class JournalErrors
     public static JournalError IsFolder(string path) => new(
         JournalProblem.NoAccess,
         $"journal {path}: a folder, not a file; name a file in it");
+
+    public static JournalError Exists(string path) => new(
+        JournalProblem.NoAccess,
+        $"journal {path}: there is a file already, and nothing is overwritten; move it away, or name another");
 
     public static JournalError NoFolder(string path) => new(
         JournalProblem.NoAccess,
@@ -38,6 +47,14 @@ internal static class JournalErrors
         JournalProblem.NoAccess,
         $"journal {path}: can't be made in its folder ({reason}); allow writing there, or name another folder");
 
+    public static JournalError NotReadable(string path) => new(
+        JournalProblem.Damaged,
+        $"journal {path}: its rows are not as they were laid down; keep the file as it is and restore a backup beside it");
+
+    public static JournalError NotOpened(string path, string reason) => new(
+        JournalProblem.NoAccess,
+        $"journal {path}: can't be opened ({reason}); check the file and its folder");
+
     public static JournalError NoWal(string path) => new(
         JournalProblem.NoAccess,
         $"journal {path}: this file system can't hold a write-ahead log; put the journal on a local disk");
@@ -45,6 +62,40 @@ internal static class JournalErrors
     public static JournalError Gap(string path, long expected, long found) => new(
         JournalProblem.Damaged,
         $"journal {path}: event {expected} is missing, {found} follows; restore the file from a backup");
+
+    public static JournalError Altered(string path, long sequence) => new(
+        JournalProblem.Damaged,
+        $"journal {path}: event {sequence} is not as it was written; keep the file as it is and restore a backup beside it");
+
+    public static JournalError OtherDevice(string path) => new(
+        JournalProblem.OtherDevice,
+        $"journal {path}: written on another device; bring a backup of it in with \"handsfree journal restore\" and its recovery key");
+
+    public static JournalError NeedsPin(string path) => new(
+        JournalProblem.NeedsPin,
+        $"journal {path}: locked; give a person and PIN at the terminal, with --unlock-fd, or in a file that HANDSFREE_PIN_FILE names");
+
+    public static JournalError WrongPin(string path, bool isRecovery, TimeSpan wait) => new(
+        JournalProblem.WrongPin,
+        $"journal {path}: {(isRecovery ? "this is not its recovery key; copy it from the paper again" : "no such person with that PIN; try again")}"
+        + (wait > TimeSpan.Zero ? $" in {Words(wait)}" : ""));
+
+    public static JournalError LockedOut(string path, TimeSpan left) => new(
+        JournalProblem.LockedOut,
+        $"journal {path}: locked after too many wrong PINs; wait {Words(left)}, or ask the supervisor for a new PIN");
+
+    public static JournalError DeviceSecretWrong(string path) => new(
+        JournalProblem.OtherDevice,
+        $"journal {path}: this device's secret does not open it; bring a backup of it in with \"handsfree journal restore\" and its recovery key");
+
+    public static JournalError DeviceBroken(string path, string reason) => new(
+        JournalProblem.OtherDevice,
+        $"journal {path}: what this device keeps for it can't be read ({reason}); restore that folder, or bring a backup in with the recovery key");
+
+    public static JournalError Older(string path, long has, long had) => new(
+        JournalProblem.Older,
+        $"journal {path}: ends with event {has}, but this device has seen event {had}: the end is missing or the file is an old copy; "
+        + "put the newest file back, or bring a backup in with \"handsfree journal restore\"");
 
     /// <summary>The sentence for a failure that SQLite reports.</summary>
     public static JournalError From(string path, SqliteException failure) => failure.SqliteErrorCode switch
@@ -70,4 +121,8 @@ internal static class JournalErrors
             JournalProblem.Damaged,
             $"journal {path}: not a journal of this program ({failure.Message.ReplaceLineEndings(" ")}); restore it from a backup"),
     };
+
+    private static string Words(TimeSpan wait) => wait > TimeSpan.FromMinutes(2)
+        ? $"{Math.Ceiling(wait.TotalMinutes).ToString(CultureInfo.InvariantCulture)} minutes"
+        : $"{Math.Ceiling(wait.TotalSeconds).ToString(CultureInfo.InvariantCulture)} seconds";
 }

@@ -5,18 +5,18 @@ namespace HandsFree.Store.Journaling;
 /// <summary>The outcome of opening a journal: the journal, or what is wrong.</summary>
 public sealed class JournalOpening
 {
-    internal JournalOpening(IJournal journal) => Journal = journal;
+    internal JournalOpening(Journal journal) => Journal = journal;
 
     internal JournalOpening(JournalError error) => Error = error;
 
     /// <summary>The open journal; null where opening failed.</summary>
-    public IJournal? Journal { get; }
+    public Journal? Journal { get; }
 
     /// <summary>What is wrong; null where the journal is open.</summary>
     public JournalError? Error { get; }
 
     /// <summary>True with the journal, false with what is wrong.</summary>
-    public bool TryGet([NotNullWhen(true)] out IJournal? journal, [NotNullWhen(false)] out JournalError? error)
+    public bool TryGet([NotNullWhen(true)] out Journal? journal, [NotNullWhen(false)] out JournalError? error)
     {
         journal = Journal;
         error = Error;

@@ -32,4 +32,19 @@ public enum JournalProblem
 
     /// <summary>The disk or the file system failed.</summary>
     DiskFailed,
+
+    /// <summary>Written on another device; this one has no secret for it.</summary>
+    OtherDevice,
+
+    /// <summary>People are set up, and no PIN was given.</summary>
+    NeedsPin,
+
+    /// <summary>No such person, or not that PIN; or the recovery key is not this journal's.</summary>
+    WrongPin,
+
+    /// <summary>Too many wrong PINs; the wait is not over.</summary>
+    LockedOut,
+
+    /// <summary>Events are missing at the end that were there when this device last had the journal open.</summary>
+    Older,
 }

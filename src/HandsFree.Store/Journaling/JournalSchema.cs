@@ -1,13 +1,13 @@
 namespace HandsFree.Store.Journaling;
 
-/// <summary>The journal's tables, as laid down in a new file.</summary>
+/// <summary>The journal's tables, as laid down in a new file. No plain column holds anything of a person.</summary>
 internal static class JournalSchema
 {
     /// <summary>SQLite's application_id of a journal: the letters HFJ1.</summary>
     public const int ApplicationId = 0x48464A31;
 
-    /// <summary>SQLite's user_version: the format of the tables below.</summary>
-    public const int Version = 1;
+    /// <summary>SQLite's user_version: the format of the tables below. 1 was a journal of plain bytes.</summary>
+    public const int Version = 2;
 
     /// <summary>The question for the last event's number, 0 where there is none.</summary>
     public const string LastSequence = "SELECT COALESCE(MAX(sequence), 0) FROM event;";
@@ -17,10 +17,24 @@ internal static class JournalSchema
     public static readonly string Create = $"""
         PRAGMA application_id = {ApplicationId};
         PRAGMA user_version = {Version};
+        CREATE TABLE journal (id BLOB NOT NULL) STRICT;
+        CREATE TABLE device (number INTEGER PRIMARY KEY, public_key BLOB NOT NULL UNIQUE) STRICT;
+        CREATE TABLE epoch (number INTEGER PRIMARY KEY, device INTEGER NOT NULL, salt BLOB NOT NULL UNIQUE) STRICT;
         CREATE TABLE event (
             sequence INTEGER PRIMARY KEY,
-            body BLOB NOT NULL
+            epoch INTEGER NOT NULL,
+            counter INTEGER NOT NULL,
+            body BLOB NOT NULL,
+            hash BLOB NOT NULL
         ) STRICT;
+        CREATE TABLE head (
+            one INTEGER PRIMARY KEY CHECK (one = 1),
+            device INTEGER NOT NULL,
+            sequence INTEGER NOT NULL,
+            hash BLOB NOT NULL,
+            signature BLOB NOT NULL
+        ) STRICT;
+        CREATE TABLE key_slot (id BLOB PRIMARY KEY, kind INTEGER NOT NULL, salt BLOB NOT NULL, sealed BLOB NOT NULL, hash BLOB NOT NULL) STRICT;
         CREATE TRIGGER event_is_never_changed BEFORE UPDATE ON event
         BEGIN SELECT RAISE(ABORT, 'an event is never changed'); END;
         CREATE TRIGGER event_is_never_deleted BEFORE DELETE ON event
@@ -28,5 +42,9 @@ internal static class JournalSchema
         CREATE TRIGGER event_follows_the_last BEFORE INSERT ON event
         WHEN NEW.sequence IS NOT (SELECT COALESCE(MAX(sequence), 0) + 1 FROM event)
         BEGIN SELECT RAISE(ABORT, 'an event follows the last one'); END;
+        CREATE TRIGGER epoch_is_never_changed BEFORE UPDATE ON epoch
+        BEGIN SELECT RAISE(ABORT, 'an epoch is never changed'); END;
+        CREATE TRIGGER epoch_is_never_deleted BEFORE DELETE ON epoch
+        BEGIN SELECT RAISE(ABORT, 'an epoch is never deleted'); END;
         """;
 }

@@ -33,9 +33,11 @@ internal sealed record EvidenceRow
 
     public required IReadOnlyList<EvidenceValue> Values { get; init; }
 
-    /// <summary>Reads an evidence file.</summary>
+    /// <summary>Reads an evidence file. A recording that two runs had under one condition and grammar counts once.</summary>
     public static IReadOnlyList<EvidenceRow> Read(string path) =>
-        [.. System.IO.File.ReadLines(path).Select(line => JsonSerializer.Deserialize<EvidenceRow>(line) ?? throw new InvalidDataException($"{path}: an empty line"))];
+        [.. System.IO.File.ReadLines(path)
+            .Select(line => JsonSerializer.Deserialize<EvidenceRow>(line) ?? throw new InvalidDataException($"{path}: an empty line"))
+            .DistinctBy(row => (row.Set, row.File, row.State, row.Condition))];
 }
 
 /// <summary>A value that was found.</summary>

@@ -23,9 +23,12 @@ internal sealed record Judged(EvidenceRow Row, EvidenceValue? Best, double Proba
         return new(row, row.Values[Array.FindIndex(values, v => v.Meaning.Equals(best.Meaning))], best.Probability);
     }
 
-    /// <summary>Whether it is heard as something else, or let in. A guess that is heard in speech without a reading does no harm.</summary>
-    public bool Wrong(double least) => Best is { Right: false } && Probability >= least && (Row.IsSentence || !Best.IsGuess);
+    /// <summary>Whether it is heard as something else, or let in. A guess does no harm: the dialogue never takes one.</summary>
+    public bool Wrong(double least) => Best is { Right: false, IsGuess: false } && Probability >= least;
+
+    /// <summary>A sentence that is heard as a guess that it is not: it must be said again.</summary>
+    public bool Guess(double least) => Row.IsSentence && Best is { Right: false, IsGuess: true } && Probability >= least;
 
     /// <summary>A sentence that must be said again.</summary>
-    public bool Again(double least) => Row.IsSentence && Probability < least;
+    public bool Again(double least) => Row.IsSentence && (Probability < least || Guess(least));
 }

@@ -1,6 +1,7 @@
 using BenchmarkDotNet.Attributes;
 using HandsFree.Core.Journal;
 using HandsFree.Store.Journaling;
+using HandsFree.Store.Keys;
 
 namespace HandsFree.Benchmarks.Micro;
 
@@ -20,7 +21,8 @@ public class JournalAppend
         folder = Directory.CreateTempSubdirectory("handsfree-journal-");
         body = JournalEventCodec.Encode(reading);
         ten = [.. Enumerable.Repeat(body, 10)];
-        if (!Journal.Open(Path.Combine(folder.FullName, "journal.db")).TryGet(out IJournal? opened, out JournalError? error))
+        JournalAccess access = new(Path.Combine(folder.FullName, "state"), new Credential.Device(), TimeProvider.System);
+        if (!HandsFree.Store.Journaling.Journal.Open(Path.Combine(folder.FullName, "journal.db"), access).TryGet(out var opened, out JournalError? error))
         {
             throw new InvalidDataException(error.ToString());
         }

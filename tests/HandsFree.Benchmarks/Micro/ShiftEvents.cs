@@ -27,7 +27,8 @@ internal static class ShiftEvents
     /// <summary>That many events, one a minute.</summary>
     public static IReadOnlyList<JournalEvent> Make(int count) => [.. Enumerable.Range(0, count).Select(Event)];
 
-    private static JournalEvent Event(int number)
+    /// <summary>The event with that number, from 0 on.</summary>
+    public static JournalEvent Event(int number)
     {
         string resident = Roster.Residents[number % Residents].Id;
         DateTimeOffset at = Morning.AddMinutes(number);

@@ -131,7 +131,7 @@ public sealed class BehaviourTests
     public void What_was_said_as_a_guess_first_is_marked_unless_it_was_counted() // Source: safety.md 12.
     {
         Mark(Talk.WithMary().Go("pulse about seventy", "pulse seventy", "yes")).ShouldBeTrue();
-        Mark(Talk.WithMary().Go("pulse about seventy", "count", "(played)", "(timer count)", "thirty five", "yes")).ShouldBeFalse();
+        Mark(Talk.WithMary().Go("pulse about seventy", "count", "(played)", "(timer count)", "thirty five", "cancel", "yes")).ShouldBeFalse();
 
         static bool Mark(Talk talk) => talk.Journal.OfType<ReadingRecorded>().ShouldHaveSingleItem().Confirmed.Reading.How.SaidAsGuessFirst;
     }
@@ -141,7 +141,7 @@ public sealed class BehaviourTests
     {
         Talk talk = Talk.WithMary().Go("count", "(played)", "uneven");
         talk.Said.ShouldBe("Uneven. Count the pulse for sixty seconds, from the tone.");
-        talk.Go("(played)", "(timer count)", "eighty one").Said.ShouldBe("Pulse, eight one in sixty seconds, uneven.");
+        talk.Go("(played)", "(timer count)", "eighty one", "cancel").Said.ShouldBe("Pulse, eight one in sixty seconds, uneven.");
     }
 
     [Fact]

@@ -11,7 +11,7 @@ public sealed class ConversationTests
     public void A_resident_is_identified_by_name_and_birthday_and_her_readings_are_saved_after_yes() => Golden.Match(
         new Talk().Go(
             "room twelve bed b", "yes", "march third", "pulse seventy two", "yes", "temperature ninety eight six by mouth", "yes",
-            "blood pressure one eighteen over seventy six left arm", "yes", "oxygen ninety two on two liters", "yes", "goodbye").Transcript);
+            "blood pressure one eighteen over seventy six left arm", "one one eight over seven six", "oxygen ninety two on two liters", "yes", "goodbye").Transcript);
 
     [Fact]
     public void A_slip_is_corrected_in_one_breath_and_the_correction_needs_its_own_yes() => Golden.Match(

@@ -15,7 +15,7 @@ public sealed class RealRulesTests
     public void A_whole_set_within_limits_is_saved_without_a_question() => Golden.Match(
         Talk.WithMary(rules: Rules).Go(
             "temperature ninety eight six by mouth", "yes", "pulse seventy two", "yes", "respirations eighteen", "yes",
-            "blood pressure one eighteen over seventy six left arm sitting", "yes", "oxygen ninety seven on room air", "yes", "goodbye").Transcript);
+            "blood pressure one eighteen over seventy six left arm sitting", "one one eight over seven six", "oxygen ninety seven on room air", "yes", "goodbye").Transcript);
 
     [Fact]
     public void Respirations_of_thirty_are_said_again_and_reported_now()

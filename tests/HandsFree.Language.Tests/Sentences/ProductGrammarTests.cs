@@ -23,7 +23,6 @@ public sealed class ProductGrammarTests
 
     [Theory]
     [InlineData("readings")]
-    [InlineData("value")]
     [InlineData("count")]
     [InlineData("handover")]
     [InlineData("identity")]
@@ -31,6 +30,14 @@ public sealed class ProductGrammarTests
     {
         ProductGrammars.Load(grammar).Words.ShouldNotContain("yes");
         Matcher.Match(ProductGrammars.Load(grammar), "no").ShouldBeEmpty();
+    }
+
+    // A value that is to be said again was read back: it can be refused, and agreeing is not enough.
+    [Fact]
+    public void Where_a_value_is_said_again_no_is_a_sentence_and_yes_is_none()
+    {
+        ProductGrammars.Load("value").Words.ShouldNotContain("yes");
+        Matcher.Match(ProductGrammars.Load("value"), "no").ShouldHaveSingleItem();
     }
 
     [Theory]

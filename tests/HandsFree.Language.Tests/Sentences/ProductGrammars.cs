@@ -18,7 +18,7 @@ internal static class ProductGrammars
     public static IEnumerable<(string Grammar, string? Rule)> All =>
     [
         ("readings", null), ("value", null), ("confirmation", null), ("confirmation", "yes_no"),
-        ("count", null), ("handover", null), ("identity", null), ("phrases", "command"),
+        ("count", null), ("handover", null), ("identity", null), ("identity", "second"), ("phrases", "command"),
         .. Kinds.Select(k => ("value", (string?)k)),
         .. Kinds.Select(k => ("confirmation", (string?)k)),
         .. Kinds.Select(k => ("recheck", (string?)k)),

@@ -15,6 +15,16 @@ internal sealed record CommandRun(int Code, string Out, string Error)
     /// <summary>The lines of stderr.</summary>
     public string[] ErrorLines => LinesOf(Error);
 
+    /// <summary>Surroundings in which nobody reads or types.</summary>
+    public static Surroundings Quiet => new()
+    {
+        In = TextReader.Null,
+        Out = TextWriter.Null,
+        Error = TextWriter.Null,
+        Time = TimeProvider.System,
+        Variable = _ => null,
+    };
+
     public static CommandRun Of(TemporaryHome home, params string[] args) => With(home, s => s, args);
 
     public static CommandRun Typing(TemporaryHome home, string input, params string[] args) =>
@@ -32,7 +42,7 @@ internal sealed record CommandRun(int Code, string Out, string Error)
             Out = output,
             Error = error,
             Time = time,
-            Variable = name => name == "HANDSFREE_HOME" ? home.Path : Environment.GetEnvironmentVariable(name) is { Length: > 0 } value ? value : null,
+            Variable = name => name == "HANDSFREE_HOME" ? home.Path : name == "HANDSFREE_STATE" ? home.States : Environment.GetEnvironmentVariable(name) is { Length: > 0 } value ? value : null,
         });
         int code = App.Commands.CommandLine.Run(args, surroundings);
         return new CommandRun(code, output.ToString(), error.ToString());

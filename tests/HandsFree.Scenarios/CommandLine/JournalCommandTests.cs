@@ -39,7 +39,7 @@ public sealed class JournalCommandTests
     {
         using TemporaryHome home = InventedHome.AfterTheRound();
 
-        CommandRun.Of(home, "journal", "verify").Out.ShouldContain("6 events, none missing, each readable (1 not taken, 1 reading recorded,");
+        CommandRun.Of(home, "journal", "verify").Out.ShouldContain("6 events, none missing, none changed, the end signed by this device; each readable (1 not taken, 1 reading recorded,");
         JsonElement json = JsonDocument.Parse(CommandRun.Of(home, "journal", "verify", "--json").Out).RootElement;
         json.GetProperty("events").GetInt32().ShouldBe(6);
         json.GetProperty("kinds").GetProperty("report opened").GetInt32().ShouldBe(1);

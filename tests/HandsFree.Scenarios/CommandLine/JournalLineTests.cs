@@ -3,6 +3,7 @@ using HandsFree.App.Journals;
 using HandsFree.Core.Journal;
 using HandsFree.Core.Meanings;
 using HandsFree.Core.Observations;
+using HandsFree.Core.People;
 using HandsFree.Core.Quantities;
 using HandsFree.Core.Reports;
 using HandsFree.TestKit;
@@ -31,6 +32,15 @@ public sealed class JournalLineTests
         new ReportAcknowledged("10", "nurse-1", At, "9"),
         new EnteredInError("11", "aide-7", At, "r1", "4", "wrong resident"),
         new RoundEnded("12", "aide-7", At),
+        new ReadingAmended("20", "nurse-1", At, "r1", AmendmentKind.WrongResident, "4", "21", "r2", "it was her neighbour"),
+        new ReportNoted("22", "nurse-1", At, "r1", "9", "a reading that this rests on was amended: it was her neighbour"),
+        new PersonAdded("13", "nurse-1", At, "aide-7", "Ann Example", Role.Aide),
+        new PersonRemoved("14", "nurse-1", At, "aide-7"),
+        new PinChanged("15", "nurse-1", At, "aide-7", ByRecoveryKey: false),
+        new RecoveryKeyMade("16", "nurse-1", At),
+        new RecordViewed("17", "nurse-1", At, "handover"),
+        new JournalRestored("18", "nurse-1", At, 240, OtherDevice: true),
+        new RulesKept("19", "aide-7", At, "0123456789abcdef", new Dictionary<string, string> { ["pulse.json"] = "{}" }),
     ];
 
     [Fact]

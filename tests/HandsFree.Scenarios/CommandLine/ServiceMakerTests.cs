@@ -2,6 +2,7 @@ using HandsFree.App.Composition;
 using HandsFree.App.Hear;
 using HandsFree.App.Hearing;
 using HandsFree.App.Homes;
+using HandsFree.App.Unlocking;
 using Microsoft.Extensions.DependencyInjection;
 using Shouldly;
 using Xunit;
@@ -13,7 +14,7 @@ public sealed class ServiceMakerTests
     public static TheoryData<Type> Services =>
     [
         typeof(TimeProvider), typeof(ProgramPaths), typeof(HomeFolder), typeof(ProgramLog), typeof(HomeOpening), typeof(GrammarShelf), typeof(Engines),
-        typeof(FileHearing),
+        typeof(FileHearing), typeof(Unlocker),
     ];
 
     [Theory]
@@ -21,16 +22,7 @@ public sealed class ServiceMakerTests
     public void What_a_command_asks_for_can_be_made(Type service)
     {
         using TemporaryHome home = new();
-        Surroundings surroundings = new()
-        {
-            In = TextReader.Null,
-            Out = TextWriter.Null,
-            Error = TextWriter.Null,
-            Time = TimeProvider.System,
-            Variable = _ => null,
-        };
-
-        using ServiceProvider services = ServiceMaker.Make(surroundings, home.Path);
+        using ServiceProvider services = ServiceMaker.Make(CommandRun.Quiet, home.Path);
 
         services.GetRequiredService(service).ShouldNotBeNull();
         services.GetRequiredService<HomeFolder>().Path.ShouldBe(home.Path);

@@ -1,6 +1,8 @@
 using HandsFree.App.Homes;
+using HandsFree.App.Unlocking;
 using HandsFree.Core.Journal;
 using HandsFree.Store.Journaling;
+using HandsFree.Store.Keys;
 
 namespace HandsFree.Scenarios.CommandLine;
 
@@ -11,7 +13,10 @@ internal sealed class TemporaryHome : IDisposable
 
     public string Path => folder.FullName;
 
-    public HomeFolder Folder => new(Path);
+    public HomeFolder Folder => new(Path, States);
+
+    /// <summary>This device's part, in the same folder only so that it is gone with the test.</summary>
+    public string States => At("state");
 
     public TemporaryHome With(string file, string text)
     {
@@ -21,14 +26,14 @@ internal sealed class TemporaryHome : IDisposable
 
     public TemporaryHome WithJournal(params JournalEvent[] events)
     {
-        using HomeJournal journal = HomeJournal.Open(Folder).Journal!;
+        using HomeJournal journal = HomeJournal.Open(Folder, new Unlocker(CommandRun.Quiet, null)).Journal!;
         journal.Events.AppendAll(events);
         return this;
     }
 
     public TemporaryHome WithJournalBytes(byte[] body)
     {
-        using IJournal journal = Journal.Open(Folder.JournalFile).Journal!;
+        using IJournal journal = Journal.Open(Folder.JournalFile, new JournalAccess(States, new Credential.Device(), TimeProvider.System)).Journal!;
         journal.Append(body);
         return this;
     }

@@ -1,3 +1,4 @@
+using HandsFree.App.Demo.Script;
 using System.Text.Json.Nodes;
 using HandsFree.Audio.Wav;
 using HandsFree.Scenarios.CommandLine;
@@ -73,9 +74,14 @@ public sealed class DemoCommandTests
         string record = home.At("exchange");
         CommandRun run = Run(home, shift.Root, "demo", "--fast", "--engine", "sphinx", "--home", home.At("made-up"), "--record", record);
         run.Code.ShouldBe(0, run.Out + run.Error);
-        CommandRun handover = CommandRun.Of(home, "handover", "--home", home.At("made-up"), "--ask", "who refused");
+        CommandRun handover = CommandRun.With(
+            home,
+            s => s with { Variable = name => name == "HANDSFREE_PIN_FILE" ? Path.Combine(home.At("made-up"), "demo.pin") : s.Variable(name) },
+            "handover", "--home", home.At("made-up"), "--ask", "who refused");
         handover.Code.ShouldBe(0, handover.Error);
         handover.Out.ShouldContain("Room 19: blood pressure, refused.");
+        CommandRun.Of(home, "journal", "backup", home.At("backup.db"), "--home", home.At("made-up")).Code.ShouldBe(0);
+        SealedFiles.HoldNothingOf(DemoManifest.Read(shift.Folder).Manifest!, home.At("backup.db"), home.At("state"), home.At("made-up"));
         TimeSpan both = WavReader.Read(Path.Combine(record, "exchange.wav")).Clip!.Duration;
         both.ShouldBeGreaterThan(TimeSpan.FromSeconds(60));
         WavReader.Read(Path.Combine(record, "aide.wav")).Clip!.Duration.ShouldBe(both);

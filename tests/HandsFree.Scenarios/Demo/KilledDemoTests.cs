@@ -1,9 +1,11 @@
 using System.Diagnostics;
 using System.Globalization;
 using System.Text.RegularExpressions;
+using HandsFree.App.Demo;
 using HandsFree.App.Demo.Outcome;
 using HandsFree.App.Demo.Script;
 using HandsFree.App.Homes;
+using HandsFree.App.Unlocking;
 using HandsFree.Core.Journal;
 using HandsFree.Scenarios.CommandLine;
 using Shouldly;
@@ -27,7 +29,8 @@ public sealed partial class KilledDemoTests
         List<string> written = await RunAndKill(home, shift, linesToLive);
         written.Count.ShouldBeGreaterThanOrEqualTo(linesToLive);
 
-        using HomeJournal journal = HomeJournal.Open(new HomeFolder(home.At("killed"))).Journal!;
+        using HomeJournal journal = HomeJournal.Open(
+            new HomeFolder(home.At("killed"), home.States), new Unlocker(CommandRun.Quiet, null), DemoPerson.CredentialOf(DemoManifest.Read(shift.Folder).Manifest!.Aide)).Journal!;
         Dictionary<long, JournalEvent> kept = journal.Entries.ToDictionary(e => e.Sequence, HomeJournal.Decoded);
         foreach (Match saved in written.Select(l => SavedLine().Match(l)).Where(m => m.Success))
         {
@@ -47,6 +50,7 @@ public sealed partial class KilledDemoTests
             RedirectStandardOutput = true,
         };
         start.Environment["HANDSFREE_ROOT"] = shift.Root;
+        start.Environment["HANDSFREE_STATE"] = home.States;
         using Process demo = Process.Start(start)!;
         List<string> written = [];
         while (await demo.StandardOutput.ReadLineAsync(TestContext.Current.CancellationToken) is { } line)

@@ -26,7 +26,25 @@ public sealed class SessionLoopTests
         reading.Confirmed.Reading.Value.ShouldBe(HeartRate.FromPerMinute(72));
         reading.Confirmed.ReadBack.Understood.Heard.LevelDecibels.ShouldNotBeNull().ShouldBeInRange(-9, -7);
         rig.Said.ShouldBe(["Room and bed?", "Ann Example? Look first.", "Day and month of birth?", "Ready.", "Pulse, seven two.", "Saved.", "Goodbye."]);
-        rig.Engine!.Asked.Select(g => g.Name).ShouldBe(["identity", "confirmation#yes_no", "identity", "readings", "confirmation#pulse", "readings"]);
+        rig.Engine!.Asked.Select(g => g.Name).ShouldBe(["identity", "confirmation#yes_no", "identity#second", "readings", "confirmation#pulse", "readings"]);
+    }
+
+    [Fact]
+    public void Everything_spoken_can_be_typed_and_private_digits_identify()
+    {
+        using SessionRig rig = new() { Typed = ["room 12 bed b", "yes", "0304", "pulse 72", "yes", "118/76", "private", "98.6", "yes", "goodbye"] };
+        rig.Run().ShouldBe(SessionEnd.Goodbye);
+        rig.Readings.Select(r => r.Confirmed.Reading.Value).ShouldBe([HeartRate.FromPerMinute(72), BodyTemperature.FromFahrenheit(98.6m)]);
+        rig.Readings.ShouldAllBe(r => r.Confirmed.ReadBack.Understood.Heard.Typed);
+    }
+
+    [Fact]
+    public void A_typed_stop_silences_while_the_program_speaks()
+    {
+        using SessionRig rig = new() { Typed = ["room 12 bed b", "stop"] };
+        rig.Run();
+        rig.Notes.OfType<SessionNote.Listens>().Last().For.AnswerAwaited.ShouldBeFalse();
+        rig.Said.Last().ShouldBe("Ann Example? Look first.");
     }
 
     [Fact]

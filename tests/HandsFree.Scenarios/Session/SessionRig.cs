@@ -8,6 +8,7 @@ using HandsFree.Core.Rules;
 using HandsFree.Scenarios.CommandLine;
 using HandsFree.Speech.Scripted;
 using HandsFree.Store.Journaling;
+using HandsFree.Store.Keys;
 using HandsFree.TestKit;
 
 namespace HandsFree.Scenarios.Session;
@@ -27,7 +28,7 @@ internal sealed class SessionRig : IDisposable
     {
         Clock = new DemoClock(CommandRun.Now, TimeZoneInfo.Utc);
         speaker = new DemoSpeaker(Clock);
-        bytes = Journal.Open(home.Folder.JournalFile, journal).Journal!;
+        bytes = Journal.Open(home.Folder.JournalFile, new JournalAccess(home.States, new Credential.Device(), TimeProvider.System), journal).Journal!;
         Grammars = new ListeningGrammars(new GrammarShelf(Path.Combine(Shared.Repository, "grammars")));
     }
 
@@ -37,6 +38,9 @@ internal sealed class SessionRig : IDisposable
 
     /// <summary>All that the session showed.</summary>
     public List<SessionNote> Notes { get; } = [];
+
+    /// <summary>What is typed at the beginning.</summary>
+    public IReadOnlyList<string> Typed { get; init; } = [];
 
     /// <summary>How much of the program's voice reaches the microphone, as an amplitude.</summary>
     public float Leak { get; init; }
@@ -84,6 +88,11 @@ internal sealed class SessionRig : IDisposable
             Watcher = new NoteTaker(Notes),
         });
         room.Session = loop.Queue;
+        foreach (string text in Typed)
+        {
+            loop.Type(text);
+        }
+
         return loop.Run("aide", "s1", CancellationToken.None);
     }
 

@@ -16,7 +16,7 @@ namespace HandsFree.Scenarios.Session;
 public sealed class UnderstandingTests
 {
     private static readonly Grammar Readings = new ListeningGrammars(new GrammarShelf(Path.Combine(Shared.Repository, "grammars")))
-        .For(new Listening(ListeningKind.Reading))!;
+        .For(new Listening(ListeningKind.Readings))!;
 
     [Fact]
     public void All_values_that_were_possible_go_on_to_the_dialogue_with_their_probabilities()

@@ -55,12 +55,12 @@ public sealed class BadFileTests : IDisposable
         _folder.Open().Dispose();
         using (SqliteConnection connection = _folder.OpenWithSqlite())
         {
-            connection.Run("PRAGMA user_version = 2;");
+            connection.Run("PRAGMA user_version = 3;");
         }
 
         byte[] before = File.ReadAllBytes(_folder.Path);
 
-        Refused(JournalProblem.NewerVersion, "written by a newer version (format 2, this program knows 1); use the newer program");
+        Refused(JournalProblem.NewerVersion, "written by a newer version (format 3, this program knows 2); use the newer program");
         File.ReadAllBytes(_folder.Path).ShouldBe(before);
     }
 
@@ -78,7 +78,7 @@ public sealed class BadFileTests : IDisposable
     {
         string path = Path.Combine(_folder.Folder, "nowhere", "device.journal");
 
-        JournalError error = Store.Journaling.Journal.Open(path).Error!;
+        JournalError error = Store.Journaling.Journal.Open(path, _folder.Access).Error!;
 
         error.Message.ShouldBe($"journal {path}: the folder {Path.Combine(_folder.Folder, "nowhere")} does not exist; make it, or name another");
         error.Problem.ShouldBe(JournalProblem.NoAccess);
@@ -87,7 +87,7 @@ public sealed class BadFileTests : IDisposable
     [Fact]
     public void A_folder_given_as_the_file_is_named()
     {
-        JournalError error = Store.Journaling.Journal.Open(_folder.Folder).Error!;
+        JournalError error = Store.Journaling.Journal.Open(_folder.Folder, _folder.Access).Error!;
 
         error.Message.ShouldBe($"journal {_folder.Folder}: a folder, not a file; name a file in it");
     }
@@ -98,7 +98,7 @@ public sealed class BadFileTests : IDisposable
         // Not even root may make a file in Linux's /proc.
         Assert.SkipUnless(OperatingSystem.IsLinux(), "a folder without write permission for every user is only known on Linux");
 
-        JournalError error = Store.Journaling.Journal.Open("/proc/device.journal").Error!;
+        JournalError error = Store.Journaling.Journal.Open("/proc/device.journal", _folder.Access).Error!;
 
         error.Message.ShouldBe("journal /proc/device.journal: can't be made in its folder (writing is not allowed); allow writing there, or name another folder");
         error.Problem.ShouldBe(JournalProblem.NoAccess);

@@ -14,11 +14,11 @@ public sealed class FailedAppendTests : IDisposable
     [Fact]
     public void A_full_disk_fails_the_append_and_leaves_what_was_there()
     {
-        using (IJournal small = _folder.Open(new JournalOptions { PageLimit = 8 }))
+        using (IJournal small = _folder.Open(new JournalOptions { PageLimit = 24 }))
         {
             small.Append(new byte[] { 1 });
 
-            JournalWriteException failure = Should.Throw<JournalWriteException>(() => small.Append(new byte[100_000]));
+            JournalWriteException failure = Should.Throw<JournalWriteException>(() => small.Append(new byte[200_000]));
 
             failure.Problem.ShouldBe(JournalProblem.DiskFull);
             failure.Message.ShouldBe($"journal {_folder.Path}: the disk is full and nothing was saved; free some space, then say it again");
@@ -33,9 +33,9 @@ public sealed class FailedAppendTests : IDisposable
     [Fact]
     public void Several_events_on_a_full_disk_are_appended_all_or_none()
     {
-        using IJournal journal = _folder.Open(new JournalOptions { PageLimit = 8 });
+        using IJournal journal = _folder.Open(new JournalOptions { PageLimit = 24 });
 
-        Should.Throw<JournalWriteException>(() => journal.AppendAll([new byte[] { 1 }, new byte[] { 2 }, new byte[100_000]]));
+        Should.Throw<JournalWriteException>(() => journal.AppendAll([new byte[] { 1 }, new byte[] { 2 }, new byte[200_000]]));
 
         journal.Count.ShouldBe(0);
         journal.ReadFrom(1).ShouldBeEmpty();

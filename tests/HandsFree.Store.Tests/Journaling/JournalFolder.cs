@@ -1,5 +1,6 @@
 using Microsoft.Data.Sqlite;
 using HandsFree.Store.Journaling;
+using HandsFree.Store.Keys;
 using Shouldly;
 
 namespace HandsFree.Store.Tests.Journaling;
@@ -13,10 +14,16 @@ internal sealed class JournalFolder : IDisposable
 
     public string Folder => _folder.FullName;
 
+    /// <summary>The part of the device, in a folder beside.</summary>
+    public string States => System.IO.Path.Combine(_folder.FullName, "state");
+
+    /// <summary>The device alone.</summary>
+    public JournalAccess Access => new(States, new Credential.Device(), TimeProvider.System);
+
     /// <summary>Opens the journal and fails the test where it can't be opened.</summary>
     public IJournal Open(JournalOptions? options = null)
     {
-        JournalOpening opening = Journal.Open(Path, options);
+        JournalOpening opening = Journal.Open(Path, Access, options);
         opening.Error.ShouldBeNull();
         return opening.Journal!;
     }
@@ -24,9 +31,9 @@ internal sealed class JournalFolder : IDisposable
     /// <summary>Opens the journal, which must fail, and gives what is wrong.</summary>
     public JournalError OpenBadly(JournalOptions? options = null)
     {
-        JournalOpening opening = Journal.Open(Path, options);
+        JournalOpening opening = Journal.Open(Path, Access, options);
         opening.Journal?.Dispose();
-        opening.TryGet(out IJournal? journal, out JournalError? error).ShouldBeFalse();
+        opening.TryGet(out Journal? journal, out JournalError? error).ShouldBeFalse();
         journal.ShouldBeNull();
         return error!;
     }

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Runtime.CompilerServices;
 using System.Text;
 using HandsFree.Store.Journaling;
+using HandsFree.Store.Keys;
 
 namespace HandsFree.Store.Tests.Journaling;
 
@@ -24,7 +25,7 @@ internal static class Writer
             return;
         }
 
-        JournalOpening opening = Journal.Open(path);
+        JournalOpening opening = Journal.Open(path, new JournalAccess(Path.Combine(Path.GetDirectoryName(path)!, "state"), new Credential.Device(), TimeProvider.System));
         using IJournal journal = opening.Journal ?? throw new InvalidOperationException(opening.Error!.Message);
         for (long next = journal.Count + 1; ; next++)
         {

@@ -21,6 +21,7 @@ internal sealed class Aide(DemoManifest manifest, ClipShelf clips, AideMind mind
     private int moves;
     private bool atBed;
     private bool nameAgreed;
+    private bool breathsReadBack;
     private string lastAnswer = "no";
 
     private DemoVisit? Visit => visit < manifest.Visits.Count ? manifest.Visits[visit] : null;
@@ -37,6 +38,12 @@ internal sealed class Aide(DemoManifest manifest, ClipShelf clips, AideMind mind
         _ => null,
     };
 
+    // Two counts are read back after one count step, one after the other.
+    private Reading? MeantOf(VitalSign? sign) =>
+        Step is DemoStep.Count { Breaths: { } breaths } && sign == VitalSign.Respirations
+            ? mind.Reading($"respirations {clips.Named(breaths).Text} in sixty seconds")
+            : Meant;
+
     /// <summary>Her turn.</summary>
     /// <param name="prompt">All that the program has said since she last spoke; empty where it said nothing.</param>
     /// <param name="listening">What is listened for now.</param>
@@ -45,12 +52,12 @@ internal sealed class Aide(DemoManifest manifest, ClipShelf clips, AideMind mind
         Notice(prompt);
         return moves > MostMoves ? new AideMove.Leave() : listening.Kind switch
         {
-            ListeningKind.Identity => AtTheDoor(prompt),
+            ListeningKind.Identity or ListeningKind.SecondIdentifier => AtTheDoor(prompt),
             ListeningKind.YesNo => YesOrNo(prompt),
             ListeningKind.Readings => AtTheBed(listening.Awaited is not null),
             ListeningKind.Confirmation => Confirm(prompt, listening.Awaited),
             ListeningKind.Value => SayDigits(prompt, listening.Awaited),
-            ListeningKind.Count when listening.AnswerAwaited && Step is DemoStep.Count counting => SayNamed(counting.Counted),
+            ListeningKind.Count when listening.AnswerAwaited && Step is DemoStep.Count counting => SayCount(counting, listening.Awaited),
             ListeningKind.Handover => AskNext(prompt),
             _ => new AideMove.Wait(),
         };
@@ -64,12 +71,15 @@ internal sealed class Aide(DemoManifest manifest, ClipShelf clips, AideMind mind
     {
         bool done = Step switch
         {
+            DemoStep.Count { Breaths: not null } => breathsReadBack && prompt.Contains("Saved.", StringComparison.Ordinal),
             DemoStep.Measure or DemoStep.Count or DemoStep.NotTaken => prompt.Contains("Saved.", StringComparison.Ordinal),
             DemoStep.Guess => prompt.Contains("guess cannot be saved", StringComparison.Ordinal),
             DemoStep.Chat => saidInStep.Count > 0,
+            DemoStep.RestClock => prompt.Contains("The rest is over", StringComparison.Ordinal),
             DemoStep.Rest => prompt.Contains("Now the ", StringComparison.Ordinal),
             _ => false,
         };
+        breathsReadBack = !done && (breathsReadBack || prompt.Contains("Respirations,", StringComparison.Ordinal)) && Step is DemoStep.Count;
         if (done || (atBed && TriedLong))
         {
             step++;
@@ -124,7 +134,7 @@ internal sealed class Aide(DemoManifest manifest, ClipShelf clips, AideMind mind
         step += Step is DemoStep.Rest && !recheckWaits ? 1 : 0;
         return Step switch
         {
-            DemoStep.Rest => new AideMove.Wait(),
+            DemoStep.Rest or DemoStep.RestClock => new AideMove.Wait(),
             DemoStep.Measure s => SayNamed(s.Say),
             DemoStep.Count s => SayNamed(s.Say),
             DemoStep.Guess s => SayNamed(s.Say),
@@ -137,7 +147,7 @@ internal sealed class Aide(DemoManifest manifest, ClipShelf clips, AideMind mind
     // Yes where the read-back is what she meant; else the right number in one breath, where she has words for it.
     private AideMove.Speak Confirm(string prompt, VitalSign? sign)
     {
-        if (Meant is not { } meant || meant.Value.Sign != sign || AideMind.AddsToReadBackOf(prompt, meant))
+        if (MeantOf(sign) is not { } meant || meant.Value.Sign != sign || AideMind.AddsToReadBackOf(prompt, meant))
         {
             return Say("cancel");
         }
@@ -155,7 +165,7 @@ internal sealed class Aide(DemoManifest manifest, ClipShelf clips, AideMind mind
     }
 
     private AideMove.Speak SayDigits(string prompt, VitalSign? sign) =>
-        Meant is { } meant && meant.Value.Sign == sign && !AideMind.AddsToReadBackOf(prompt, meant) && clips.Saying(AideMind.Digits(meant), Voice, 0) is not null
+        MeantOf(sign) is { } meant && meant.Value.Sign == sign && !AideMind.AddsToReadBackOf(prompt, meant) && clips.Saying(AideMind.Digits(meant), Voice, 0) is not null
             ? Say(AideMind.Digits(meant))
             : Say("cancel");
 
@@ -165,6 +175,13 @@ internal sealed class Aide(DemoManifest manifest, ClipShelf clips, AideMind mind
         questions = questions > 0 && prompt.Length == 0 ? questions - 1 : questions;
         return questions < manifest.Handover.Count ? SayNamed(manifest.Handover[questions++]) : Say("goodbye");
     }
+
+    private AideMove SayCount(DemoStep.Count counting, VitalSign? sign) => (sign, counting.Breaths) switch
+    {
+        (VitalSign.Respirations, { } breaths) => SayNamed(breaths),
+        (VitalSign.Respirations, null) => Say("cancel"),
+        _ => SayNamed(counting.Counted),
+    };
 
     private AideMove.Speak SayNamed(string id)
     {

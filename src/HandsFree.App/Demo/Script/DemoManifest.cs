@@ -74,7 +74,7 @@ internal sealed record DemoManifest
     private static IEnumerable<string> Named(DemoStep step) => step switch
     {
         DemoStep.Measure s => [s.Say],
-        DemoStep.Count s => [s.Say, s.Counted],
+        DemoStep.Count s => [s.Say, s.Counted, .. s.Breaths is { } breaths ? new[] { breaths } : []],
         DemoStep.Guess s => [s.Say],
         DemoStep.NotTaken s => [s.Say],
         DemoStep.Chat s => [s.Say],

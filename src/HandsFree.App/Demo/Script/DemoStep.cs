@@ -10,6 +10,7 @@ namespace HandsFree.App.Demo.Script;
 [JsonDerivedType(typeof(NotTaken), "not taken")]
 [JsonDerivedType(typeof(Chat), "chat")]
 [JsonDerivedType(typeof(Rest), "rest")]
+[JsonDerivedType(typeof(RestClock), "rest clock")]
 internal abstract record DemoStep
 {
     /// <summary>Says a reading.</summary>
@@ -30,6 +31,9 @@ internal abstract record DemoStep
 
         /// <summary>The number that she counted.</summary>
         public required string Counted { get; init; }
+
+        /// <summary>The number of breaths that she counts after it, for 60 seconds; null where the program does not ask for them.</summary>
+        public string? Breaths { get; init; }
 
         /// <summary>Text of the reading that it makes.</summary>
         public required string Meant { get; init; }
@@ -58,4 +62,7 @@ internal abstract record DemoStep
 
     /// <summary>Waits until the program says that a rest is over.</summary>
     public sealed record Rest : DemoStep;
+
+    /// <summary>Waits until the rest before a blood pressure is over.</summary>
+    public sealed record RestClock : DemoStep;
 }

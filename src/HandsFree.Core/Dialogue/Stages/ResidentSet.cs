@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using HandsFree.Core.Meanings;
 using HandsFree.Core.Observations;
 using HandsFree.Core.Quantities;
 using HandsFree.Core.Reports;
@@ -31,8 +32,20 @@ internal sealed record ResidentSet(Resident Resident)
     /// <summary>Signs whose value was left open.</summary>
     public ImmutableList<VitalSign> Open { get; init; } = [];
 
-    /// <summary>Signs that were not taken, with a reason.</summary>
-    public ImmutableHashSet<VitalSign> NotTaken { get; init; } = [];
+    /// <summary>Signs that were not taken, with the reason.</summary>
+    public ImmutableDictionary<VitalSign, NotTakenReason> NotTaken { get; init; } = ImmutableDictionary<VitalSign, NotTakenReason>.Empty;
+
+    /// <summary>Signs that were not taken and are asked for again, later in the round.</summary>
+    public ImmutableHashSet<VitalSign> AskAgain { get; init; } = [];
+
+    /// <summary>Counts that are read back once the fingers are off the wrist, oldest first.</summary>
+    public ImmutableList<HeldCount> Held { get; init; } = [];
+
+    /// <summary>How far a posture test is.</summary>
+    public PostureStep Posture { get; init; }
+
+    /// <summary>When the rest before a pressure began; null where it is done or none is needed.</summary>
+    public DateTimeOffset? RestingSince { get; init; }
 
     /// <summary>How often each sign could not be obtained.</summary>
     public ImmutableDictionary<VitalSign, int> CouldNotObtain { get; init; } = ImmutableDictionary<VitalSign, int>.Empty;
@@ -59,7 +72,7 @@ internal sealed record ResidentSet(Resident Resident)
     public bool Waits(VitalSign sign) => Waiting.Any(w => w.Sign == sign);
 
     /// <summary>Saved, not taken, or left open: nothing more is asked about it.</summary>
-    public bool IsSettled(VitalSign sign) => NotTaken.Contains(sign) || Open.Contains(sign) || HasReading(sign);
+    public bool IsSettled(VitalSign sign) => (NotTaken.ContainsKey(sign) && !AskAgain.Contains(sign)) || Open.Contains(sign) || HasReading(sign);
 
     public bool HasReading(VitalSign sign) => Saved.Any(s => s.Sign == sign && s.Reading is not null);
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using HandsFree.Core.Handover;
+using HandsFree.Core.Hearings;
 using HandsFree.Core.Journal;
 using HandsFree.Core.Meanings;
 using HandsFree.Core.Observations;
@@ -17,14 +18,25 @@ internal abstract record Stage(StateKind Kind)
     /// <summary>Failed tries at this value or question, through all the states it went through; the third leaves it open.</summary>
     public int Tries { get; init; }
 
+    /// <summary>Both ears are in the stethoscope: nothing is said until the value is spoken.</summary>
+    public bool Silent { get; init; }
+
     /// <param name="Quiet">Nothing was asked: after a stop, and after three tries.</param>
     public sealed record AwaitingRoom(bool Quiet = false) : Stage(StateKind.AwaitingRoom);
 
-    public sealed record AwaitingName(Resident Resident) : Stage(StateKind.AwaitingName);
+    public sealed record AwaitingName(Resident Resident) : Stage(StateKind.AwaitingName)
+    {
+        /// <summary>Said before the name: away, moved here lately; or empty.</summary>
+        public string Note { get; init; } = "";
+    }
 
     public sealed record AwaitingSecondIdentifier(Resident Resident) : Stage(StateKind.AwaitingSecondIdentifier);
 
-    public sealed record Ready() : Stage(StateKind.Ready);
+    public sealed record Ready() : Stage(StateKind.Ready)
+    {
+        /// <summary>The reading that was named to the silent aide, in the ear: its bare number is enough.</summary>
+        public VitalSign? Led { get; init; }
+    }
 
     /// <param name="ReadBack">What was read back.</param>
     /// <param name="Amends">The id of the reading that it will replace, or null.</param>
@@ -39,7 +51,11 @@ internal abstract record Stage(StateKind Kind)
     /// <param name="First">The doubtful first saying, or null.</param>
     /// <param name="Amends">The id of the reading that it will replace, or null.</param>
     public sealed record AwaitingValue(VitalSign Sign, Circumstances How, WhyAsked Why, Understood? First, string? Amends)
-        : Stage(StateKind.AwaitingValue);
+        : Stage(StateKind.AwaitingValue)
+    {
+        /// <summary>What the doubtful first saying may have been.</summary>
+        public ImmutableList<Possible<Quantity>> Possible { get; init; } = [];
+    }
 
     public sealed record AwaitingRecheck(VitalSign Sign, string Instruction) : Stage(StateKind.AwaitingRecheck);
 

@@ -28,6 +28,7 @@ internal static class AwaitingAnswerState
             turn.Record(confirmed, s.Amends, yes ? s.Symptoms : []).Save(),
         { Question: Question.WokeToVoice, Asleep: { } asleep } =>
             turn.RecordNotTaken(asleep, yes ? Sleeping.Woke : Sleeping.DidNotWake).Save(),
+        { Question: Question.SecondPerson } => PostureTest.Answered(turn, yes),
         { Question: Question.Worried } when yes => turn.OpenReport(ReportUrgency.ThisShift, "the aide is worried", "aide-worried").Save(),
         { Question: Question.Worried } => turn.Go(turn.Set.Base()).Say("All right."),
         var stage => throw new InvalidOperationException($"{stage.Question} waits for nothing"),

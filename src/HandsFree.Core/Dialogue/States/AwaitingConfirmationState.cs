@@ -16,7 +16,7 @@ internal static class AwaitingConfirmationState
     private static Turn Yes(Turn turn)
     {
         var stage = turn.Stage<Stage.AwaitingConfirmation>();
-        if (IsTooQuiet(turn, stage.ReadBack.Understood.Heard))
+        if (turn.IsTooQuiet(stage.ReadBack.Understood.Heard))
         {
             return turn.TryAgain("Was that you?");
         }
@@ -24,11 +24,4 @@ internal static class AwaitingConfirmationState
         Confirmed confirmed = stage.ReadBack.ByYes(turn.Heard, turn.Attribute(stage.ReadBack.Understood, stage.Amends));
         return turn.RecordOrAsk(confirmed, stage.Amends);
     }
-
-    // A resident's yes must not save (safety 4): one that is much quieter than the reading is asked again.
-    private static bool IsTooQuiet(Turn turn, Heard reading) =>
-        !turn.Said.Typed
-        && turn.Said.LevelDecibels is { } yes
-        && reading.LevelDecibels is { } said
-        && yes < said - turn.Parts.Settings.QuieterBy;
 }

@@ -10,7 +10,7 @@ internal static class AwaitingCountState
     private static StateKind[] Offered =>
     [
         StateKind.AwaitingConfirmation, StateKind.AwaitingSayingAgain, StateKind.AwaitingValue, StateKind.AwaitingAnswer,
-        StateKind.AwaitingCount,
+        StateKind.AwaitingCount, StateKind.Counting, StateKind.Ready, StateKind.AwaitingRecheck,
     ];
 
     private static StateKind[] Asked => [StateKind.AwaitingCount, StateKind.Ready, StateKind.AwaitingRecheck];
@@ -34,7 +34,7 @@ internal static class AwaitingCountState
         .On(Trigger.Pause, "wait", Always.Pause, StateKind.Paused)
         .On([Trigger.Undo, Trigger.Worried], "this one first", Always.AnswerFirst, StateKind.AwaitingCount)
         .Ignore(
-            Trigger.Qualifier, Trigger.Continue, Trigger.NextOrPrevious, Trigger.BirthDate, Trigger.BandNumber, Trigger.Query,
+            Trigger.AboutRound, Trigger.Qualifier, Trigger.Continue, Trigger.NextOrPrevious, Trigger.BirthDate, Trigger.BandNumber, Trigger.Query,
             Trigger.TimerElapsed, Trigger.Played);
 
     private static Turn Count(Turn turn, decimal counted)
@@ -42,15 +42,37 @@ internal static class AwaitingCountState
         var stage = turn.Stage<Stage.AwaitingCount>();
         var how = new Circumstances { Uneven = stage.Uneven };
         return Counts.Reading(stage.Sign, counted, stage.Seconds, how) is Meaning.ReadingSaid said
-            ? turn.Offer(said.Reading)
+            ? turn.OfferCount(said.Reading)
             : turn.TryAgain($"{Sentence.Capital(DigitWords.Of(counted))}, is not possible.");
     }
 
     private static Turn Reading(Turn turn)
     {
         Reading said = turn.Meant<Meaning.ReadingSaid>().Reading;
-        return said.Value.Sign == turn.Stage<Stage.AwaitingCount>().Sign ? turn.Offer(said) : Always.AnswerFirst(turn);
+        var stage = turn.Stage<Stage.AwaitingCount>();
+        if (said.Value.Sign != stage.Sign)
+        {
+            return Always.AnswerFirst(turn);
+        }
+
+        if (said.How.Counted is not null)
+        {
+            return turn.OfferCount(said);
+        }
+
+        // The rate that she made of her count: it must be one that the method can give (an odd one from 30 seconds is not).
+        decimal counted = Rate(said.Value) * stage.Seconds / 60m;
+        return decimal.Truncate(counted) == counted
+            ? Count(turn, counted)
+            : turn.TryAgain($"{Sentence.Capital(DigitWords.Of(Rate(said.Value)))}, is not possible from {(stage.Seconds == 30 ? "thirty" : "sixty")} seconds.");
     }
+
+    private static decimal Rate(Quantity value) => value switch
+    {
+        HeartRate v => v.PerMinute,
+        RespiratoryRate v => v.PerMinute,
+        _ => throw new ArgumentOutOfRangeException(nameof(value), value, "nothing that is counted"),
+    };
 
     private static Turn Uneven(Turn turn)
     {

@@ -12,7 +12,7 @@ internal static class AwaitingNameState
         .On(Trigger.Repeat, "say the name again", Always.Repeat, StateKind.AwaitingName)
         .On([Trigger.GoBack, Trigger.Cancel, Trigger.NextResident], "room and bed again", Back, StateKind.AwaitingRoom)
         .Ignore(
-            Trigger.Reading, Trigger.ValueAlone, Trigger.Correction, Trigger.CountSaid, Trigger.Qualifier, Trigger.StartCount,
+            Trigger.AboutRound, Trigger.Reading, Trigger.ValueAlone, Trigger.Correction, Trigger.CountSaid, Trigger.Qualifier, Trigger.StartCount,
             Trigger.Seconds, Trigger.Uneven, Trigger.NotTaken, Trigger.Hedge, Trigger.Pause, Trigger.Continue, Trigger.Undo,
             Trigger.NextOrPrevious, Trigger.BirthDate, Trigger.BandNumber, Trigger.Query, Trigger.Worried, Trigger.NotPossible,
             Trigger.TimerElapsed, Trigger.Played);

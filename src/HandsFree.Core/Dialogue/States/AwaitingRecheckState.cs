@@ -18,7 +18,7 @@ internal static class AwaitingRecheckState
             StateKind.AwaitingValue,
             StateKind.AwaitingAnswer)
         .On(Trigger.NothingHeard, "ask for it, twice", Ask, StateKind.AwaitingRecheck)
-        .On(Trigger.TimerElapsed, "the rest is over: ask for it", RestOver, StateKind.AwaitingRecheck)
+        .On(Trigger.TimerElapsed, "the rest is over: ask for it", RestOver, StateKind.AwaitingRecheck, StateKind.Ready)
         .On(Trigger.Repeat, "say what to do", Always.Repeat, StateKind.AwaitingRecheck)
         .On([Trigger.Cancel, Trigger.GoBack], "later", Later, StateKind.Ready)
         .Ignore(
@@ -32,13 +32,19 @@ internal static class AwaitingRecheckState
     {
         var stage = turn.Stage<Stage.AwaitingRecheck>();
         bool due = turn.Set.Waiting.Any(w => w.Sign == stage.Sign && w.DueAt <= turn.At);
-        return due && stage.Asked < 2 ? turn.Ask(stage with { Asked = stage.Asked + 1 }) : turn;
+        return due && !stage.Silent && stage.Asked < 2 ? turn.Ask(stage with { Asked = stage.Asked + 1 }) : turn;
     }
 
     private static Turn RestOver(Turn turn)
     {
+        if (PostureTest.Due(turn) is { } posture)
+        {
+            return posture;
+        }
+
         var stage = turn.Stage<Stage.AwaitingRecheck>();
-        return ((DialogueEvent.TimerElapsed)turn.Event).Name == TimerNames.Recheck(stage.Sign)
+        bool due = turn.Set.Waiting.Any(w => w.Sign == stage.Sign && w.DueAt <= turn.At);
+        return due && !stage.Silent && ((DialogueEvent.TimerElapsed)turn.Event).Name == TimerNames.Recheck(stage.Sign)
             ? turn.Say($"The rest is over. Now the {SignNames.Of(stage.Sign)}.")
             : turn;
     }

@@ -18,6 +18,7 @@ internal static class AwaitingRoomState
             "room and bed first",
             RoomFirst,
             StateKind.AwaitingRoom)
+        .On(Trigger.AboutRound, "machine or by hand; who is next", RoundWords.Hear, StateKind.AwaitingRoom)
         .Ignore(
             Trigger.ValueAlone, Trigger.Yes, Trigger.No, Trigger.Correction, Trigger.CountSaid, Trigger.Qualifier, Trigger.Seconds,
             Trigger.Uneven, Trigger.Hedge, Trigger.Pause, Trigger.NextResident, Trigger.NextOrPrevious, Trigger.TimerElapsed, Trigger.Played);

@@ -1,5 +1,6 @@
 using HandsFree.Core.Meanings;
 using HandsFree.Core.Observations;
+using HandsFree.Core.Quantities;
 
 namespace HandsFree.Core.Dialogue;
 
@@ -34,6 +35,12 @@ internal static class AwaitingSayingAgainState
         var stage = turn.Stage<Stage.AwaitingSayingAgain>();
         Reading old = stage.ReadBack.Reading;
         SpokenNumber number = turn.Meant<Meaning.ValueAlone>().Number;
+        // Of a counted value both numbers were read back: the count and what it makes.
+        if (old.How.CountedSeconds is not null && QuantityFrom.Number(old.Value.Sign, number, null) is { } made && made == old.Value)
+        {
+            return turn.SaidAgain(stage, old);
+        }
+
         return turn.ReadingOf(old.Value.Sign, number, old.How, old.Value) is { } reading
             ? turn.SaidAgain(stage, reading)
             : turn.TryAgain($"{Sentence.Capital(Numbers.Of(number))}, is not possible.");
@@ -45,6 +52,13 @@ internal static class AwaitingSayingAgainState
         if (ConfirmationStrength.IsDoubtful(turn.Said, turn.Parts.Settings))
         {
             return turn.TryAgain("Not sure.");
+        }
+
+        // Thirteen and thirty may have been misheard twice in the same way.
+        bool digits = turn.Said.Typed || DigitWords.SaidDigitByDigit(turn.Said.Words);
+        if (!digits && stage.ReadBack.Reading.Value == reading.Value && ConfusablePairs.AlwaysInDigits(reading.Value))
+        {
+            return turn.TryAgain("Each digit by itself.");
         }
 
         var again = new Understood(turn.Heard, reading);

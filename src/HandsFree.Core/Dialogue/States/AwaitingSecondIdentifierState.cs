@@ -7,12 +7,12 @@ internal static class AwaitingSecondIdentifierState
         .WithCommands()
         .WithTries(StateKind.AwaitingRoom)
         .On(Trigger.BirthDate, "compare", Identifying.CheckBirthDate, Matched)
-        .On(Trigger.BandNumber, "compare", Identifying.CheckBandNumber, Matched)
+        .On(Trigger.BandNumber, "compare", Identifying.CheckDigits, Matched)
         .On(Trigger.Place, "find the resident, say the name", Always.Place, StateKind.AwaitingName, StateKind.AwaitingRoom)
         .On(Trigger.Repeat, "ask again", Always.Repeat, StateKind.AwaitingSecondIdentifier)
         .On([Trigger.GoBack, Trigger.Cancel, Trigger.NextResident], "room and bed again", AwaitingNameState.Back, StateKind.AwaitingRoom)
         .Ignore(
-            Trigger.Reading, Trigger.ValueAlone, Trigger.Yes, Trigger.No, Trigger.Correction, Trigger.CountSaid, Trigger.Qualifier,
+            Trigger.AboutRound, Trigger.Reading, Trigger.ValueAlone, Trigger.Yes, Trigger.No, Trigger.Correction, Trigger.CountSaid, Trigger.Qualifier,
             Trigger.StartCount, Trigger.Seconds, Trigger.Uneven, Trigger.NotTaken, Trigger.Hedge, Trigger.Pause, Trigger.Continue,
             Trigger.Undo, Trigger.NextOrPrevious, Trigger.Query, Trigger.Worried, Trigger.NotPossible, Trigger.TimerElapsed, Trigger.Played);
 

@@ -36,7 +36,7 @@ internal static class AwaitingValueState
         .On(Trigger.Pause, "wait", Always.Pause, StateKind.Paused)
         .On([Trigger.Undo, Trigger.Worried], "this one first", Always.AnswerFirst, StateKind.AwaitingValue)
         .Ignore(
-            Trigger.Continue, Trigger.NextOrPrevious, Trigger.BirthDate, Trigger.BandNumber, Trigger.Query, Trigger.TimerElapsed,
+            Trigger.AboutRound, Trigger.Continue, Trigger.NextOrPrevious, Trigger.BirthDate, Trigger.BandNumber, Trigger.Query, Trigger.TimerElapsed,
             Trigger.Played);
 
     private static Turn Number(Turn turn, SpokenNumber number)

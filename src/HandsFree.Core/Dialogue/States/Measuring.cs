@@ -21,6 +21,7 @@ internal static class Measuring
         .On(Trigger.StartCount, "begin a count", CountStart.Begin, StateKind.Counting)
         .On(Trigger.Seconds, "begin a count of that length", CountStart.Begin, StateKind.Counting)
         .On(Trigger.Hedge, "refuse the guess, offer the count", Hedge, page.State)
+        .On(Trigger.AboutRound, "machine, rest, silence of the cuff, private, who is next", RoundWords.Hear, [page.State, StateKind.Ready, StateKind.AwaitingAnswer, StateKind.Saving])
         .On(Trigger.NotTaken, "read back", NotTaken, StateKind.AwaitingNotTaken)
         .On(Trigger.Worried, "ask whether to report", Worried, StateKind.AwaitingAnswer)
         .On(Trigger.Undo, "name the last saved, ask", Undoing.Ask, [StateKind.AwaitingUndo, page.State])
@@ -52,6 +53,11 @@ internal static class Measuring
 
     private static Turn Qualify(this Turn turn, Circumstances how)
     {
+        if (how.Position == BodyPosition.Standing && turn.Set.Posture == PostureStep.StandingUp)
+        {
+            return PostureTest.Stands(turn);
+        }
+
         VitalSign? sign = how.Sign();
         SavedItem? last = turn.Set.Saved.LastOrDefault(s => s.Reading is not null && s.Sign == sign);
         if (last?.Reading is not { } reading)

@@ -14,7 +14,7 @@ internal static class Pending
 
     public static Page WithPending(this Page page) => page
         .WithTries(StateKind.Ready, StateKind.AwaitingRecheck)
-        .On(Trigger.No, "discard, ask for the value", No, StateKind.AwaitingValue, StateKind.Ready, StateKind.AwaitingRecheck)
+        .On(Trigger.No, "discard, ask for the value", No, page.State, StateKind.AwaitingValue, StateKind.Ready, StateKind.AwaitingRecheck)
         .On(Trigger.Correction, "discard, read the new value back", Correct, Offered)
         .On(Trigger.Reading, "the same sign: as a value; else this one first", Reading, [.. Offered, StateKind.Saving, StateKind.AwaitingAnswer])
         .On(Trigger.Qualifier, "add, read back again", turn => Qualify(turn, turn.Meant<Meaning.Qualifier>().How), page.State)
@@ -31,7 +31,7 @@ internal static class Pending
         .On([Trigger.Undo, Trigger.Worried], "this one first", Always.AnswerFirst, page.State)
         .Ignore(
             [
-                .. page.State == StateKind.AwaitingConfirmation ? new[] { Trigger.ValueAlone } : [], Trigger.CountSaid, Trigger.Continue,
+                .. page.State == StateKind.AwaitingConfirmation ? new[] { Trigger.ValueAlone } : [], Trigger.AboutRound, Trigger.CountSaid, Trigger.Continue,
                 Trigger.NextOrPrevious, Trigger.BirthDate, Trigger.BandNumber, Trigger.Query, Trigger.TimerElapsed, Trigger.Played,
             ]);
 
@@ -41,6 +41,13 @@ internal static class Pending
         Stage.AwaitingSayingAgain s => (s.ReadBack, s.Amends),
         _ => throw new InvalidOperationException($"nothing was read back in {turn.State.Kind}"),
     };
+
+    /// <summary>A resident's yes or no must not answer (safety 4): one that is much quieter than the reading is asked again.</summary>
+    public static bool IsTooQuiet(this Turn turn, Heard reading) =>
+        !turn.Said.Typed
+        && turn.Said.LevelDecibels is { } answer
+        && reading.LevelDecibels is { } said
+        && answer < said - turn.Parts.Settings.QuieterBy;
 
     /// <summary>Discards what was read back and offers another value in its place.</summary>
     public static Turn Replace(this Turn turn, Reading reading, string why, Quantity? corrects)
@@ -52,9 +59,15 @@ internal static class Pending
     private static Turn No(Turn turn)
     {
         (ReadBack waiting, string? amends) = turn.Waiting();
+        if (turn.IsTooQuiet(waiting.Understood.Heard))
+        {
+            return turn.TryAgain("Was that you?");
+        }
+
         Reading reading = waiting.Reading;
         Turn discarded = turn.Refuse(reading.Value).Discard(waiting.Understood, waiting.Text, "no");
-        Circumstances how = reading.How with { Counted = null };
+        // What was said about the way it was taken may be what was wrong: it is said anew, with the value or after it.
+        var how = new Circumstances { CountedSeconds = reading.How.CountedSeconds };
         return discarded.Fail("", new Stage.AwaitingValue(reading.Value.Sign, how, WhyAsked.Refused, null, amends)
         {
             Tries = turn.State.Stage.Tries,
@@ -95,7 +108,7 @@ internal static class Pending
     private static Turn OfferQualified(this Turn turn, Reading reading)
     {
         (ReadBack waiting, string? amends) = turn.Waiting();
-        ReadBack anew = ReadBack.Of(waiting.Understood with { Reading = reading }, ReadBackTexts.Of(reading), turn.At);
+        ReadBack anew = ReadBack.Of(waiting.Understood with { Reading = reading }, turn.TextOf(reading), turn.At);
         return turn.State.Stage is Stage.AwaitingConfirmation
             ? turn.Ask(new Stage.AwaitingConfirmation(anew, amends) { Tries = turn.State.Stage.Tries })
             : turn.Ask(new Stage.AwaitingSayingAgain(anew, amends) { Tries = turn.State.Stage.Tries });

@@ -1,3 +1,5 @@
+using HandsFree.Core.Meanings;
+using HandsFree.Core.Observations;
 using HandsFree.Core.Quantities;
 using HandsFree.Core.Rounds;
 
@@ -10,23 +12,27 @@ internal static class ReadyState
     public static Page Page() => new Page(StateKind.Ready)
         .WithMeasuring()
         .On(Trigger.NothingHeard, "name the next reading, once", Lead, StateKind.Ready)
-        .On(Trigger.ValueAlone, "ask for the whole reading", turn => turn.Say("Say what it is, then the number."), StateKind.Ready)
+        .On(
+            Trigger.ValueAlone,
+            "read back where its name was asked for; else ask for the whole reading",
+            Value,
+            StateKind.AwaitingConfirmation,
+            StateKind.AwaitingSayingAgain,
+            StateKind.AwaitingValue,
+            StateKind.AwaitingAnswer,
+            StateKind.Ready)
+        .On(Trigger.TimerElapsed, "the rest is over: say so", RestClock.Over, StateKind.Ready)
         .On(Trigger.Repeat, "say the last saved", RepeatLast, StateKind.Ready)
         .On([Trigger.Cancel, Trigger.GoBack], "nothing is open", turn => turn.Say("Nothing is open."), StateKind.Ready)
         .Ignore(
             Trigger.Yes, Trigger.No, Trigger.Correction, Trigger.CountSaid, Trigger.Continue, Trigger.NextOrPrevious, Trigger.BirthDate,
-            Trigger.BandNumber, Trigger.Query, Trigger.NotAReading, Trigger.TimerElapsed, Trigger.Played);
+            Trigger.BandNumber, Trigger.Query, Trigger.NotAReading, Trigger.Played);
 
-    private static Turn Lead(Turn turn)
-    {
-        if (turn.State.Stage.Asked > 0)
-        {
-            return turn;
-        }
+    private static Turn Lead(Turn turn) => turn.State.Stage.Asked > 0 || turn.State.Stage.Silent ? turn : Leading.Next(turn);
 
-        IReadOnlyList<VitalSign> open = DueList.Open(turn.Parts.Settings.Due, turn.Set.IsSettled);
-        return turn.Go(turn.State.Stage with { Asked = 1 }).Say(open.Count > 0 ? $"{SignNames.Capital(open[0])}?" : "All is taken.");
-    }
+    private static Turn Value(Turn turn) => turn.Stage<Stage.Ready>().Led is { } sign
+        ? turn.OfferNumber(sign, turn.Meant<Meaning.ValueAlone>().Number, Circumstances.Unsaid, null)
+        : turn.Say("Say what it is, then the number.");
 
     private static Turn RepeatLast(Turn turn) =>
         turn.Say(turn.Set.Saved.Count > 0 ? $"Saved: {turn.Set.Saved[^1].Text}." : "Nothing is saved for this resident.");

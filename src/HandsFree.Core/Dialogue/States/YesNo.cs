@@ -13,7 +13,7 @@ internal static class YesNo
         .On(Trigger.Repeat, "ask again", Always.Repeat, page.State)
         .On(Others, "this one first", Always.AnswerFirst, page.State)
         .Ignore(
-            Trigger.Continue, Trigger.NextOrPrevious, Trigger.BirthDate, Trigger.BandNumber, Trigger.Query, Trigger.TimerElapsed,
+            Trigger.AboutRound, Trigger.Continue, Trigger.NextOrPrevious, Trigger.BirthDate, Trigger.BandNumber, Trigger.Query, Trigger.TimerElapsed,
             Trigger.Played);
 
     public static Page WithLeaving(this Page page) => page

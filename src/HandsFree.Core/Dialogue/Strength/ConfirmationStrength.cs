@@ -20,6 +20,7 @@ internal static class ConfirmationStrength
         bool digits = said.Typed || DigitWords.SaidDigitByDigit(said.Words);
         return WillBeTold(decide(reading))
             || (settings.DigitByDigit && !digits)
+            || (!digits && ConfusablePairs.AlwaysInDigits(reading.Value))
             || (!digits && ConfusablePairs.Partners(reading.Value).Any(p => WillBeTold(decide(reading with { Value = p }))))
             || RunnerUp(said, reading, settings) is { } other && WillBeTold(decide(other));
     }

@@ -10,7 +10,11 @@ internal static class ConfusablePairs
     private static readonly (int Teen, int Ten)[] Beats = [(113, 130), (114, 140), (115, 150)];
     private static readonly (int Teen, int Ten)[] Upper =
         [(113, 130), (114, 140), (115, 150), (116, 160), (117, 170), (118, 180), (119, 190)];
-    private static readonly (int Teen, int Ten)[] Lower = [(17, 70), (18, 80), (19, 90), (113, 130), (115, 150)];
+    private static readonly (int Teen, int Ten)[] Lower = [(113, 130), (115, 150)];
+
+    /// <summary>Whether the value, said as a word, is always asked in digits: it has a partner that stays plausible. A weight is compared
+    /// with the last one instead (clinical-rules 7.3).</summary>
+    public static bool AlwaysInDigits(Quantity value) => value is not BodyWeight && Partners(value).Any();
 
     /// <summary>The values that this one may have been; whether they are plausible is for the rules to say.</summary>
     public static IEnumerable<Quantity> Partners(Quantity value) => value switch

@@ -16,6 +16,7 @@ internal static class NotTakenTexts
         NotTakenReason.Declined => "declined",
         NotTakenReason.Asleep => "asleep",
         NotTakenReason.NotInRoom => "not in the room",
+        NotTakenReason.Isolated => "isolated",
         NotTakenReason.NoEquipment => "equipment missing",
         NotTakenReason.CouldNotObtain => "could not obtain",
         _ => throw new ArgumentOutOfRangeException(nameof(reason), reason, "no such reason"),

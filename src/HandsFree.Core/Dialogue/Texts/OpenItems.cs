@@ -23,6 +23,7 @@ internal static class OpenItems
             parts.Add($"{Sentence.List([.. set.Waiting.Select(w => SignNames.Of(w.Sign))])} to recheck");
         }
 
+        parts.AddRange(set.NotTaken.OrderBy(n => n.Key).Select(n => $"{SignNames.Of(n.Key)} {NotTakenTexts.Reason(n.Value)}"));
         return parts.Count == 0 ? "" : Sentence.Join($"{HandoverTexts.Place(set.Resident)}: {string.Join(", ", parts)}.", Tell(set));
     }
 

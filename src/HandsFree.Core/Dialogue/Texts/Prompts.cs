@@ -22,9 +22,11 @@ internal static class Prompts
     private static string First(Stage stage, Parts parts) => stage switch
     {
         Stage.AwaitingRoom => "Room and bed?",
-        Stage.AwaitingName s => Sentence.Join(SameName(s, parts), $"{s.Resident.Name}? Look first."),
-        Stage.AwaitingSecondIdentifier => "Day and month of birth?",
+        Stage.AwaitingName s => Sentence.Join(s.Note, SameName(s, parts), $"{s.Resident.Name}? Look first."),
+        Stage.AwaitingSecondIdentifier s => parts.Roster.BirthdayTellsApart(s.Resident) ? "Day and month of birth?" : "The number on band or photo?",
         Stage.AwaitingConfirmation s => Sentence.Capital(s.ReadBack.Text) + ".",
+        Stage.AwaitingSayingAgain { ReadBack.Reading.How.CountedSeconds: not null } s =>
+            $"{Sentence.Capital(s.ReadBack.Text)}. Say again what you counted, digit by digit.",
         Stage.AwaitingSayingAgain s => $"{Sentence.Capital(s.ReadBack.Text)}. Say the number again, digit by digit.",
         Stage.AwaitingValue { Why: WhyAsked.Doubtful } => "Say the digits, one by one.",
         Stage.AwaitingValue { How.CountedSeconds: not null } => "How many did you count?",
@@ -59,14 +61,14 @@ internal static class Prompts
     private static string Third(Stage stage, Parts parts, DialogueState state)
     {
         string options = Options(Listens.For(state with { Stage = stage }), parts.Settings);
-        return options.Length == 0 ? Second(stage, parts) : Sentence.Join(Third(stage), options);
+        return options.Length == 0 ? Second(stage, parts) : Sentence.Join(Third(stage, parts), options);
     }
 
     // What is still needed to answer, before the list.
-    private static string Third(Stage stage) => stage switch
+    private static string Third(Stage stage, Parts parts) => stage switch
     {
         Stage.AwaitingConfirmation s => Sentence.Capital(s.ReadBack.Text) + ".",
-        Stage.AwaitingSayingAgain s => Sentence.Capital(s.ReadBack.Text) + ".",
+        Stage.AwaitingSayingAgain => First(stage, parts),
         Stage.AwaitingNotTaken s => Sentence.Capital(s.ReadBack) + ".",
         Stage.AwaitingAnswer s => s.Text,
         Stage.AwaitingUndo s => $"Remove {s.Item.Text}?",

@@ -20,5 +20,5 @@ internal static class InventedHome
 
     /// <summary>The home in a folder.</summary>
     public static Home In(string folder) =>
-        new(new HomeFolder(folder), new HomeSettings { TimeZone = TimeZoneInfo.Utc }, Roster, Rulebook.Load().Rulebook!);
+        new(new HomeFolder(folder, Path.Combine(folder, "state")), new HomeSettings { TimeZone = TimeZoneInfo.Utc }, Roster, Rulebook.Load().Rulebook!);
 }

@@ -2,10 +2,12 @@ using HandsFree.App.Demo;
 using HandsFree.App.Demo.Room;
 using HandsFree.App.Homes;
 using HandsFree.App.Session;
+using HandsFree.App.Unlocking;
 using HandsFree.Audio.Endpointing;
 using HandsFree.Benchmarks.Dictations.Counting;
 using HandsFree.Benchmarks.Dictations.Saying;
 using HandsFree.Benchmarks.Dictations.Sound;
+using HandsFree.Benchmarks.Journals;
 using HandsFree.Core.Residents;
 using HandsFree.Speech;
 using HandsFree.Speech.Voice;
@@ -63,7 +65,7 @@ internal sealed class Visits
 
     private VisitResult Play(int visit, Habits habits, Home home)
     {
-        using HomeJournal journal = HomeJournal.Open(home.Folder) is var (opened, error) && opened is not null ? opened : throw new IOException(error);
+        using HomeJournal journal = HomeJournal.Open(home.Folder, new Unlocker(Nobody.Around, null)) is var (opened, error) && opened is not null ? opened : throw new IOException(error);
         Random random = new(Steady.Number(Seed, visit));
         string voice = Voices.Names[random.Next(Voices.Names.Count)];
         string residentVoice = Voices.Names.Count > 1 ? Voices.Names.Where(v => v != voice).ElementAt(random.Next(Voices.Names.Count - 1)) : voice;

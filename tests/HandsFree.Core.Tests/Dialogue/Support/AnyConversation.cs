@@ -120,6 +120,7 @@ internal sealed class AnyConversation
 
     private Meaning Anything() => Pick<Meaning>(
         Value(), Number(), new Meaning.Answer(true), new Meaning.Answer(false), new Meaning.Correction(Spoken()), new Meaning.CountSaid(44),
+        new Meaning.AboutRound(Pick(Enum.GetValues<RoundWord>())),
         new Meaning.Qualifier(new Circumstances { Site = TemperatureSite.Ear }), new Meaning.Qualifier(new Circumstances { Arm = Arm.Left }),
         new Meaning.Counting(Pick(CountWord.Start, CountWord.SixtySeconds, CountWord.Uneven)), new Meaning.Hedge(), new Meaning.Worried(),
         new Meaning.NotTaken(Pick(Enum.GetValues<NotTakenReason>()), Pick<VitalSign?>(null, VitalSign.Pulse)),

@@ -25,6 +25,7 @@ internal static class Ears
             ListeningKind.Nothing => [],
             ListeningKind.Commands => [Load("phrases", "command")],
             ListeningKind.Identity => [Load("identity"), Load("handover", "question")],
+            ListeningKind.SecondIdentifier => [Load("identity", "second")],
             ListeningKind.YesNo => [Load("confirmation", "yes_no")],
             ListeningKind.Readings => sign is null ? [Load("readings")] : [Load("readings"), Load("value", sign)],
             ListeningKind.Value => [Load("value", sign), Load("readings"), Load("confirmation", sign)],

@@ -3,6 +3,7 @@ using System.Text;
 using HandsFree.Core.Dialogue;
 using HandsFree.Core.Journal;
 using HandsFree.Core.Meanings;
+using HandsFree.Core.Residents;
 using HandsFree.Core.Rules;
 using Shouldly;
 
@@ -20,10 +21,19 @@ internal sealed class Talk
     private bool saves = true;
     private long sequence;
 
-    public Talk(DialogueSettings? settings = null, IRulebook? rules = null)
+    public Talk(DialogueSettings? settings = null, IRulebook? rules = null, Roster? roster = null)
     {
-        machine = new DialogueMachine(rules ?? new TestRules(), TestHome.Roster, settings ?? new DialogueSettings());
+        machine = new DialogueMachine(rules ?? new TestRules(), roster ?? TestHome.Roster, settings ?? new DialogueSettings());
         Take(machine.Begin("aide-1", "s1", [], now));
+    }
+
+    private Talk(Talk interrupted, string aide, int minutes)
+    {
+        machine = interrupted.machine;
+        journal.AddRange(interrupted.journal);
+        sequence = interrupted.sequence;
+        now = interrupted.now.AddMinutes(minutes);
+        Take(machine.Begin(aide, "s2", interrupted.journal, now));
     }
 
     public DialogueState State { get; private set; } = null!;
@@ -39,6 +49,9 @@ internal sealed class Talk
     /// <summary>A talk with Mary Miller in room 12 bed B identified.</summary>
     public static Talk WithMary(DialogueSettings? settings = null, IRulebook? rules = null) =>
         new Talk(settings, rules).Go("room twelve bed b", "yes", "march third");
+
+    /// <summary>The program was stopped; somebody starts it again, with nothing but the journal.</summary>
+    public Talk Interrupted(string aide = "aide-1", int minutes = 2) => new(this, aide, minutes);
 
     public Talk Go(params string[] lines)
     {

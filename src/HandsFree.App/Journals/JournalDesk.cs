@@ -1,0 +1,47 @@
+using System.Globalization;
+using HandsFree.App.Homes;
+using HandsFree.Core.Journal;
+using HandsFree.Core.Rules;
+using HandsFree.Store.Journaling;
+
+namespace HandsFree.App.Journals;
+
+/// <summary>Writes what a command does, in the name of who unlocked the journal.</summary>
+internal sealed class JournalDesk(HomeJournal journal, TimeProvider time)
+{
+    private int written;
+
+    /// <summary>Makes an event of an id and the moment, and appends it.</summary>
+    /// <exception cref="JournalWriteException">Nothing was appended.</exception>
+    public long Write(Func<string, DateTimeOffset, JournalEvent> make) => journal.Events.Append(make(NextId(), time.GetUtcNow()));
+
+    /// <summary>A look at the record, written where it is known who looks.</summary>
+    /// <exception cref="JournalWriteException">Nothing was appended.</exception>
+    public void Viewed(string what)
+    {
+        if (journal.Holder is { } holder)
+        {
+            Write((id, at) => new RecordViewed(id, holder.Person, at, what));
+        }
+    }
+
+    /// <summary>Keeps the content of the rules in force, where the journal does not have it yet, so that every decision can be made again.</summary>
+    /// <exception cref="JournalWriteException">Nothing was appended.</exception>
+    public void KeepRules(Home home)
+    {
+        if (!journal.Present().OfType<RulesKept>().Any(kept => kept.Hash == home.Rules.Hash))
+        {
+            Dictionary<string, string> files = Rulebook.Defaults().ToDictionary(file => file.Name, file => file.Text);
+            if (home.OwnRules is { } own)
+            {
+                files[RulesKept.HomeFile] = own.Text;
+            }
+
+            Write((id, at) => new RulesKept(id, journal.Holder?.Person ?? home.Settings.Aide, at, home.Rules.Hash, files));
+        }
+    }
+
+    /// <summary>An id that no other event has: this process, this moment, a number.</summary>
+    public string NextId() => string.Create(
+        CultureInfo.InvariantCulture, $"desk-{time.GetUtcNow():yyyyMMddHHmmssfff}-{Environment.ProcessId}-{++written}");
+}

@@ -1,0 +1,175 @@
+using HandsFree.App.Commands;
+using HandsFree.App.Homes;
+using HandsFree.App.Journals;
+using HandsFree.App.Unlocking;
+using HandsFree.Core.Journal;
+using HandsFree.Core.People;
+using HandsFree.Store.Journaling;
+using HandsFree.Store.Keys;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace HandsFree.App.People;
+
+/// <summary>What "handsfree people" does. The event is written before the key's slot is changed: a change that is in force stands in the
+/// journal.</summary>
+internal sealed class PeopleDesk(HomeJournal journal, CommandHost host)
+{
+    private string Doer => journal.Holder?.Person ?? "device";
+
+    private bool MayManage => journal.Holder is null or { Role: Role.Supervisor };
+
+    /// <summary>Does the work with the journal of the home; a home without journal gets one.</summary>
+    public static int With(IServiceProvider services, CommandHost host, Func<PeopleDesk, int> work)
+    {
+        (HomeJournal? opened, string? error) = HomeJournal.Open(services.GetRequiredService<HomeFolder>(), services.GetRequiredService<Unlocker>());
+        using HomeJournal? journal = opened;
+        return Guarded(host, journal, error, work);
+    }
+
+    /// <summary>Gives a supervisor a new PIN with the recovery key.</summary>
+    public static int Recover(IServiceProvider services, CommandHost host, string person)
+    {
+        HomeFolder folder = services.GetRequiredService<HomeFolder>();
+        if (!File.Exists(folder.JournalFile))
+        {
+            return host.Refuse($"{folder.JournalFile}: there is no journal yet; name another folder with --home");
+        }
+
+        (RecoveryKey? key, string? wrong) = RecoveryText.Read(host.Surroundings);
+        if (key is null)
+        {
+            return host.Refuse(wrong!);
+        }
+
+        (HomeJournal? opened, string? error) = HomeJournal.Open(folder, services.GetRequiredService<Unlocker>(), new Credential.Recovery(key));
+        using HomeJournal? journal = opened;
+        return Guarded(host, journal, error, desk => desk.SetPin(person, Role.Supervisor, byRecovery: true));
+    }
+
+    /// <summary>Sets a person up.</summary>
+    public int Add(string person, Role role, string? name)
+    {
+        bool first = !journal.People.Any;
+        if (!MayManage)
+        {
+            return Refuse("only a supervisor sets people up");
+        }
+
+        if (first && role != Role.Supervisor)
+        {
+            return Refuse("the first person to be set up is a supervisor: without one nobody can help who forgets a PIN");
+        }
+
+        if (person.Length == 0 || person.Any(char.IsWhiteSpace))
+        {
+            return Refuse("a person's id is a word without blanks");
+        }
+
+        if (journal.People.Has(person))
+        {
+            return Refuse($"{person} is set up already; \"handsfree people pin {person}\" gives another PIN");
+        }
+
+        (Pin? pin, string? error) = NewPin.Read(host.Surroundings);
+        if (pin is null)
+        {
+            return Refuse(error!);
+        }
+
+        journal.Desk.Write((id, at) => new PersonAdded(id, first ? person : Doer, at, person, name, role));
+        journal.People.Set(person, pin, role);
+        host.Surroundings.Out.WriteLine($"{person} is set up.");
+        return first ? MakeRecovery() : ExitCodes.Done;
+    }
+
+    /// <summary>Gives a person another PIN.</summary>
+    public int ChangePin(string person)
+    {
+        if (PersonLine.Of(journal).FirstOrDefault(line => line.Id == person) is not { } found)
+        {
+            return Refuse($"nobody with the id {person} is set up; \"handsfree people list\" shows who is");
+        }
+
+        return MayManage || Doer == person
+            ? SetPin(person, found.Role, byRecovery: false)
+            : Refuse("only a supervisor changes somebody else's PIN");
+    }
+
+    /// <summary>Lets a person unlock no more.</summary>
+    public int Remove(string person)
+    {
+        IReadOnlyList<PersonLine> people = PersonLine.Of(journal);
+        if (!MayManage)
+        {
+            return Refuse("only a supervisor removes people");
+        }
+
+        if (!people.Any(line => line.Id == person))
+        {
+            return Refuse($"nobody with the id {person} is set up; \"handsfree people list\" shows who is");
+        }
+
+        if (!people.Any(line => line.Id != person && line.Role == Role.Supervisor))
+        {
+            return Refuse($"{person} is the last supervisor; set another one up first");
+        }
+
+        journal.Desk.Write((id, at) => new PersonRemoved(id, Doer, at, person));
+        journal.People.Remove(person);
+        host.Surroundings.Out.WriteLine($"{person} can unlock no more.");
+        return ExitCodes.Done;
+    }
+
+    /// <summary>Makes a recovery key and shows it.</summary>
+    public int MakeRecovery()
+    {
+        if (!MayManage || !journal.People.Any)
+        {
+            return Refuse(journal.People.Any ? "only a supervisor makes a recovery key" : "set a supervisor up first (handsfree people add)");
+        }
+
+        journal.Desk.Write((id, at) => new RecoveryKeyMade(id, Doer, at));
+        RecoveryKey key = journal.People.MakeRecovery();
+        host.Surroundings.Out.WriteLine("Recovery key. It is shown this once: write it on paper and lock the paper away.");
+        host.Surroundings.Out.WriteLine($"  {key.ForPaper()}");
+        return ExitCodes.Done;
+    }
+
+    private int SetPin(string person, Role role, bool byRecovery)
+    {
+        (Pin? pin, string? error) = NewPin.Read(host.Surroundings);
+        if (pin is null)
+        {
+            return Refuse(error!);
+        }
+
+        if (byRecovery && !PersonLine.Of(journal).Any(line => line.Id == person && line.Role == role))
+        {
+            journal.Desk.Write((id, at) => new PersonAdded(id, person, at, person, null, role));
+        }
+
+        journal.Desk.Write((id, at) => new PinChanged(id, byRecovery ? person : Doer, at, person, byRecovery));
+        journal.People.Set(person, pin, role);
+        host.Surroundings.Out.WriteLine($"{person} has a new PIN.");
+        return ExitCodes.Done;
+    }
+
+    private static int Guarded(CommandHost host, HomeJournal? journal, string? error, Func<PeopleDesk, int> work)
+    {
+        if (journal is null)
+        {
+            return host.Refuse(error!);
+        }
+
+        try
+        {
+            return work(new PeopleDesk(journal, host));
+        }
+        catch (Exception wrong) when (wrong is JournalReadException or JournalWriteException or InvalidDataException)
+        {
+            return host.Refuse(wrong.Message);
+        }
+    }
+
+    private int Refuse(string line) => host.Refuse(line);
+}

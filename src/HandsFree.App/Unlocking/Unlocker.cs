@@ -1,0 +1,74 @@
+using HandsFree.App.Composition;
+using HandsFree.Store.Journaling;
+using HandsFree.Store.Keys;
+
+namespace HandsFree.App.Unlocking;
+
+/// <summary>Opens a journal with what this run was given: "PERSON PIN" from --unlock-fd, from the file that HANDSFREE_PIN_FILE names, or
+/// from the terminal; nothing is asked where nobody is set up.</summary>
+/// <param name="surroundings">The environment and the terminal.</param>
+/// <param name="descriptor">What --unlock-fd said, or null.</param>
+internal sealed class Unlocker(Surroundings surroundings, int? descriptor)
+{
+    /// <summary>The environment variable that names a file with "PERSON PIN".</summary>
+    public const string Variable = "HANDSFREE_PIN_FILE";
+
+    private (Credential? Credential, string? Error)? given;
+
+    /// <summary>The clock.</summary>
+    public TimeProvider Time => surroundings.Time;
+
+    /// <summary>Whether a PIN was given without asking.</summary>
+    public bool IsGiven => descriptor is not null || surroundings.Variable(Variable) is not null;
+
+    /// <summary>The journal, or one line that says what is wrong.</summary>
+    public (Journal? Journal, string? Error) Open(string file, string states, Credential? with = null)
+    {
+        (Credential? credential, string? wrong) = with is null ? given ??= Given() : (with, null);
+        if (wrong is not null)
+        {
+            return (null, wrong);
+        }
+
+        JournalOpening opening = Journal.Open(file, new JournalAccess(states, credential ?? new Credential.Device(), surroundings.Time));
+        if (opening.Error?.Problem == JournalProblem.NeedsPin && surroundings.ReadHidden is not null)
+        {
+            (credential, wrong) = Asked();
+            if (credential is null)
+            {
+                return (null, wrong);
+            }
+
+            given = (credential, null);
+            opening = Journal.Open(file, new JournalAccess(states, credential, surroundings.Time));
+        }
+
+        return (opening.Journal, opening.Error?.Message);
+    }
+
+    private (Credential? Credential, string? Error) Given()
+    {
+        (string? line, string? error) = SecretText.Given(surroundings, descriptor, "--unlock-fd", Variable);
+        if (line is null)
+        {
+            return (null, error);
+        }
+
+        string[] parts = line.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        return parts is [var person, var pin]
+            ? Person(person, pin)
+            : (null, $"what {(descriptor is null ? Variable : "--unlock-fd")} gives is not \"PERSON PIN\": the person's id, a blank, the PIN");
+    }
+
+    private (Credential? Credential, string? Error) Asked()
+    {
+        surroundings.Error.Write("Person: ");
+        string person = surroundings.In.ReadLine()?.Trim() ?? "";
+        return person.Length == 0
+            ? (null, "nobody was named; give the person's id")
+            : Person(person, SecretText.Asked(surroundings, "PIN: ") ?? "");
+    }
+
+    private static (Credential? Credential, string? Error) Person(string person, string text) =>
+        Pin.TryParse(text, out Pin? pin, out string? error) ? (new Credential.Person(person, pin), null) : (null, error);
+}

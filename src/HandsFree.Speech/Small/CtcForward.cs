@@ -1,0 +1,166 @@
+using HandsFree.Language.Meaning;
+
+namespace HandsFree.Speech.Small;
+
+/// <summary>The forward algorithm of connectionist temporal classification (A. Graves and others, ICML 2006) over a grammar: the
+/// probabilities of all alignments of all wordings are added, so that what comes out for a value is exact but for what pruning
+/// dropped, and that is counted.</summary>
+internal static class CtcForward
+{
+    /// <summary>Runs it.</summary>
+    /// <param name="logProbabilities">Rows of natural logarithms, each row's probabilities summing to one; the blank has place 0.</param>
+    /// <param name="width">Values of one row.</param>
+    /// <param name="automaton">The grammar.</param>
+    /// <param name="word">The word at a place in a row.</param>
+    /// <param name="beam">Ways less likely than the likeliest by more than this (natural logarithm) are dropped; infinity for none.</param>
+    internal static ForwardResult Run(ReadOnlySpan<float> logProbabilities, int width, SentenceAutomaton automaton, Func<int, string> word, double beam)
+    {
+        List<Way> ways = [new(automaton.Start, SmallModel.Blank, null) { Blank = 0 }];
+        double dropped = 0;
+        for (int row = 0; row < logProbabilities.Length / width; row++)
+        {
+            ways = Advance(ways, logProbabilities.Slice(row * width, width), automaton, beam, ref dropped);
+            dropped += Prune(ways, beam);
+        }
+
+        return Sum(ways, automaton, word, dropped);
+    }
+
+    private static List<Way> Advance(List<Way> ways, ReadOnlySpan<float> row, SentenceAutomaton automaton, double beam, ref double dropped)
+    {
+        double least = Stay(ways, row) - beam;
+        var next = new Dictionary<(SentenceState, int), Way>();
+        foreach (Way way in ways)
+        {
+            double total = LogSum.Of(way.Blank, way.Spoken);
+            Way same = Get(next, way.State, way.Last, way.Words, total + row[SmallModel.Blank]);
+            same.Blank = LogSum.Of(same.Blank, total + row[SmallModel.Blank]);
+            if (way.Last != SmallModel.Blank && way.Spoken > double.NegativeInfinity)
+            {
+                same.Spoken = LogSum.Of(same.Spoken, way.Spoken + row[way.Last]);
+            }
+
+            foreach (SentenceArc arc in automaton.Arcs(way.State))
+            {
+                // a word said twice needs a blank between
+                double into = (arc.Place == way.Last ? way.Blank : total) + row[arc.Place];
+                if (into < least)
+                {
+                    dropped += Math.Exp(into);
+                }
+                else if (into > double.NegativeInfinity)
+                {
+                    Way said = Get(next, automaton.Target(arc), arc.Place, null, into, way);
+                    said.Spoken = LogSum.Of(said.Spoken, into);
+                }
+            }
+        }
+
+        return [.. next.Values];
+    }
+
+    /// <summary>How likely the likeliest way is after a row that adds no word to it.</summary>
+    private static double Stay(List<Way> ways, ReadOnlySpan<float> row)
+    {
+        double best = double.NegativeInfinity;
+        foreach (Way way in ways)
+        {
+            best = Math.Max(best, LogSum.Of(way.Blank, way.Spoken) + row[SmallModel.Blank]);
+            best = Math.Max(best, way.Spoken + row[way.Last]);
+        }
+
+        return best;
+    }
+
+    /// <summary>The way to a state by a last word, with the words of whatever reaches it most likely.</summary>
+    private static Way Get(Dictionary<(SentenceState, int), Way> next, SentenceState state, int last, Spoken? words, double score, Way? from = null)
+    {
+        if (!next.TryGetValue((state, last), out Way? way))
+        {
+            way = new(state, last, null);
+            next.Add((state, last), way);
+        }
+
+        if (score > way.Likeliest)
+        {
+            way.Likeliest = score;
+            way.Words = from is null ? words : new Spoken(last, from.Words);
+        }
+
+        return way;
+    }
+
+    private static double Prune(List<Way> ways, double beam)
+    {
+        double best = ways.Max(w => LogSum.Of(w.Blank, w.Spoken));
+        double dropped = 0;
+        ways.RemoveAll(way =>
+        {
+            double total = LogSum.Of(way.Blank, way.Spoken);
+            bool drops = total < best - beam;
+            dropped += drops ? Math.Exp(total) : 0;
+            return drops;
+        });
+        return dropped;
+    }
+
+    private static ForwardResult Sum(List<Way> ways, SentenceAutomaton automaton, Func<int, string> word, double dropped)
+    {
+        var values = new Dictionary<SemanticValue, (double Sum, double Best, Spoken? Words)>();
+        double unfinished = 0, mayGoOn = 0, empty = 0;
+        foreach (Way way in ways)
+        {
+            double probability = Math.Exp(LogSum.Of(way.Blank, way.Spoken));
+            SemanticValue[] meanings = automaton.Meanings(way.State);
+            bool isEmpty = way.State == automaton.Start && way.Words is null;
+            empty += isEmpty ? probability : 0;
+            unfinished += meanings.Length == 0 && !isEmpty ? probability : 0;
+            mayGoOn += meanings.Length > 0 && automaton.Arcs(way.State).Length > 0 ? probability : 0;
+            foreach (SemanticValue meaning in meanings)
+            {
+                double share = probability / meanings.Length;
+                values[meaning] = values.TryGetValue(meaning, out var before)
+                    ? (before.Sum + share, Math.Max(before.Best, share), share > before.Best ? way.Words : before.Words)
+                    : (share, share, way.Words);
+            }
+        }
+
+        return new(values.ToDictionary(v => v.Key, v => (v.Value.Sum, Spoken.Text(v.Value.Words, word))), unfinished, mayGoOn, empty, dropped);
+    }
+
+    /// <summary>All ways to a state whose last word is the same.</summary>
+    private sealed class Way(SentenceState state, int last, Spoken? words)
+    {
+        public SentenceState State { get; } = state;
+
+        /// <summary>Place of the last word; the blank before the first.</summary>
+        public int Last { get; } = last;
+
+        /// <summary>The words of the likeliest of them.</summary>
+        public Spoken? Words { get; set; } = words;
+
+        public double Likeliest { get; set; } = double.NegativeInfinity;
+
+        /// <summary>Natural logarithm of the probability of those that end in a blank.</summary>
+        public double Blank { get; set; } = double.NegativeInfinity;
+
+        /// <summary>Of those that end in the last word.</summary>
+        public double Spoken { get; set; } = double.NegativeInfinity;
+    }
+
+    /// <summary>Words said, the last first.</summary>
+    private sealed record Spoken(int Place, Spoken? Before)
+    {
+        public static string Text(Spoken? last, Func<int, string> word)
+        {
+            var words = new List<string>();
+            for (Spoken? at = last; at is not null; at = at.Before)
+            {
+                words.Add(word(at.Place));
+            }
+
+            words.Reverse();
+            return string.Join(' ', words);
+        }
+    }
+}

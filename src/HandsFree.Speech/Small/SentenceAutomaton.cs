@@ -1,0 +1,73 @@
+using System.Collections.Immutable;
+using HandsFree.Language.Automata;
+using HandsFree.Language.Grammars;
+using HandsFree.Language.Meaning;
+
+namespace HandsFree.Speech.Small;
+
+/// <summary>The grammar's automaton made deterministic where it is walked, so that each sequence of words is one way through it and is
+/// counted once.</summary>
+internal sealed class SentenceAutomaton
+{
+    private readonly WordAutomaton words;
+    private readonly Func<string, int> place;
+    private readonly Dictionary<ImmutableArray<Configuration>, SentenceState> states = new(SameConfigurations.Only);
+
+    /// <summary>Of a grammar.</summary>
+    /// <param name="grammar">The grammar.</param>
+    /// <param name="place">A word's place in the network's rows; throws for a word that it doesn't know.</param>
+    internal SentenceAutomaton(Grammar grammar, Func<string, int> place)
+    {
+        words = new(grammar);
+        this.place = place;
+        Start = Intern([words.Start]);
+    }
+
+    /// <summary>Before the first word.</summary>
+    internal SentenceState Start { get; }
+
+    /// <summary>How many of the grammar's configurations were unfolded so far.</summary>
+    internal int Size => words.Size;
+
+    /// <summary>The words that can follow; a word occurs once.</summary>
+    internal SentenceArc[] Arcs(SentenceState state) => state.Arcs ??= [.. state.Configurations
+        .SelectMany(c => words.Next(c).Arcs)
+        .GroupBy(a => a.Word, StringComparer.Ordinal)
+        .Select(g => new SentenceArc(place(g.Key), [.. g.Select(a => a.Target).Distinct()]))];
+
+    /// <summary>The state that an arc leads to.</summary>
+    internal SentenceState Target(SentenceArc arc) => arc.Target ??= Intern(arc.Configurations);
+
+    /// <summary>What the sentence means if it ends in a state.</summary>
+    internal SemanticValue[] Meanings(SentenceState state) => [.. state.Configurations.SelectMany(c => words.Next(c).Meanings).Distinct()];
+
+    private SentenceState Intern(ImmutableArray<Configuration> configurations)
+    {
+        if (!states.TryGetValue(configurations, out SentenceState? known))
+        {
+            known = new(configurations);
+            states.Add(configurations, known);
+        }
+
+        return known;
+    }
+
+    /// <summary>The same configurations in the same order.</summary>
+    private sealed class SameConfigurations : IEqualityComparer<ImmutableArray<Configuration>>
+    {
+        internal static SameConfigurations Only { get; } = new();
+
+        public bool Equals(ImmutableArray<Configuration> a, ImmutableArray<Configuration> b) => a.SequenceEqual(b);
+
+        public int GetHashCode(ImmutableArray<Configuration> set)
+        {
+            var hash = default(HashCode);
+            foreach (Configuration c in set)
+            {
+                hash.Add(c);
+            }
+
+            return hash.ToHashCode();
+        }
+    }
+}

@@ -1,0 +1,13 @@
+namespace HandsFree.Speech.Small;
+
+/// <summary>What was chosen on recordings; see DEVELOPERS.md.</summary>
+/// <param name="Temperature">The network's logits are divided by it.</param>
+/// <param name="Expectation">Natural logarithm of how much likelier a sentence of the grammar in force is than the network believes, which
+/// knows no grammar.</param>
+/// <param name="LeastProbability">A value below it is not heard.</param>
+/// <param name="SilenceDecibels">Sound whose loudest tenth of a second lies below it is nothing; decibels below full scale.</param>
+/// <param name="Beam">Ways that fall further behind the likeliest are dropped (natural logarithm).</param>
+internal sealed record SmallParameters(double Temperature, double Expectation, double LeastProbability, double Beam, double SilenceDecibels)
+{
+    internal static SmallParameters Measured { get; } = new(1.3, 5, 0.7, 12, -60);
+}

@@ -1,0 +1,47 @@
+using System.Runtime.Versioning;
+using System.Security.Cryptography;
+
+namespace HandsFree.Store.Devices;
+
+/// <summary>Small files that only this user may read: on Windows under the user's own protection (DPAPI), elsewhere with mode 600.</summary>
+internal static class PrivateFile
+{
+    /// <summary>Writes it protected.</summary>
+    public static void Write(string path, byte[] content) => Replace(path, OperatingSystem.IsWindows() ? Protect(content) : content);
+
+    /// <summary>Writes a file complete under another name first, flushed, then gives it its own.</summary>
+    public static void Replace(string path, byte[] content)
+    {
+        string draft = $"{path}.new-{Environment.ProcessId}-{Environment.CurrentManagedThreadId}";
+        using (FileStream file = new(draft, Options()))
+        {
+            file.Write(content);
+            file.Flush(flushToDisk: true);
+        }
+
+        File.Move(draft, path, overwrite: true);
+    }
+
+    public static byte[] Read(string path)
+    {
+        byte[] content = File.ReadAllBytes(path);
+        return OperatingSystem.IsWindows() ? Unprotect(content) : content;
+    }
+
+    private static FileStreamOptions Options()
+    {
+        FileStreamOptions options = new() { Mode = FileMode.Create, Access = FileAccess.Write };
+        if (!OperatingSystem.IsWindows())
+        {
+            options.UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite;
+        }
+
+        return options;
+    }
+
+    [SupportedOSPlatform("windows")]
+    private static byte[] Protect(byte[] content) => ProtectedData.Protect(content, null, DataProtectionScope.CurrentUser);
+
+    [SupportedOSPlatform("windows")]
+    private static byte[] Unprotect(byte[] content) => ProtectedData.Unprotect(content, null, DataProtectionScope.CurrentUser);
+}

@@ -1,0 +1,87 @@
+using System.Diagnostics;
+using System.Globalization;
+using HandsFree.App.Homes;
+using HandsFree.Benchmarks.Micro;
+using HandsFree.Core.Journal;
+using HandsFree.Store.Journaling;
+
+namespace HandsFree.Benchmarks.Journals;
+
+/// <summary>How fast a journal is on this machine's disk.</summary>
+internal static class JournalSpeed
+{
+    private const int Singles = 500;
+    private const int Batch = 1000;
+
+    public static int Run(int events, TextWriter output)
+    {
+        using TrialFolder folder = TrialFolder.New();
+        void Say(string what, double value, string unit) =>
+            output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{what,-52} {value,12:0.##} {unit}"));
+
+        Say("bare flush (4 kB written, fsync)", Singles / BareFlushes(folder, Singles), "/s");
+        using (HomeJournal journal = folder.OpenHome())
+        {
+            Say("one by one, each flushed", Singles / Seconds(() =>
+            {
+                for (int i = 0; i < Singles; i++)
+                {
+                    journal.Events.Append(ShiftEvents.Event(i));
+                }
+            }), "events/s");
+            Say($"batches of {Batch}, encoding included", (events - Singles) / Seconds(() =>
+            {
+                for (int from = Singles; from < events; from += Batch)
+                {
+                    journal.Events.AppendAll(Enumerable.Range(from, Math.Min(Batch, events - from)).Select(ShiftEvents.Event));
+                }
+            }), "events/s");
+        }
+
+        Say("file", new FileInfo(folder.File).Length / 1e6, "MB");
+        Say("events", events, "");
+        Say("open and view made anew", Seconds(() => Present(folder)), "s");
+        Say("open with the view kept", Seconds(() => Present(folder)), "s");
+        using (HomeJournal journal = folder.OpenHome())
+        {
+            for (int i = 0; i < 100; i++)
+            {
+                journal.Events.Append(ShiftEvents.Event(events + i));
+            }
+        }
+
+        Say("open, view kept, 100 events since", Seconds(() => Present(folder)), "s");
+        Say("verify without PIN", Seconds(() => JournalVerification.Verify(folder.File, folder.States)), "s");
+        Say("events in the view", Present(folder), "");
+        Say("view file", new FileInfo(Path.Combine(folder.Path, "journal.view")).Length / 1e6, "MB");
+        Say("peak memory", Process.GetCurrentProcess().PeakWorkingSet64 / 1e6, "MB");
+        return 0;
+    }
+
+    private static int Present(TrialFolder folder)
+    {
+        using HomeJournal journal = folder.OpenHome();
+        return journal.Present().Count;
+    }
+
+    private static double BareFlushes(TrialFolder folder, int count)
+    {
+        using FileStream file = new(Path.Combine(folder.Path, "bare"), FileMode.Create);
+        byte[] page = new byte[4096];
+        return Seconds(() =>
+        {
+            for (int i = 0; i < count; i++)
+            {
+                file.Write(page);
+                file.Flush(flushToDisk: true);
+            }
+        });
+    }
+
+    private static double Seconds(Action work)
+    {
+        long begun = Stopwatch.GetTimestamp();
+        work();
+        return Stopwatch.GetElapsedTime(begun).TotalSeconds;
+    }
+}

@@ -1,0 +1,54 @@
+using HandsFree.Core.Dialogue;
+using HandsFree.Core.Journal;
+using HandsFree.Core.Quantities;
+using Shouldly;
+using Xunit;
+
+namespace HandsFree.Core.Tests.Dialogue;
+
+/// <summary>A value that is said again: what confirms it, what refuses it. Source: safety.md 4 and 11.</summary>
+public sealed class SayingAgainTests
+{
+    [Theory]
+    [InlineData("three nine")]
+    [InlineData("seven eight")]
+    public void What_is_said_again_of_a_count_is_the_count_or_what_it_makes(string again)
+    {
+        Talk talk = Talk.WithMary(new DialogueSettings { DigitByDigit = true, Due = [VitalSign.Pulse] });
+        talk.Go("count", "(played)", "(timer count)", "thirty nine");
+        talk.Said.ShouldBe("Pulse, three nine in thirty seconds, makes seven eight. Say again what you counted, digit by digit.");
+        talk.Go(again).Journal.OfType<ReadingRecorded>().ShouldHaveSingleItem().Confirmed.Reading.Value.ShouldBe(HeartRate.FromPerMinute(78));
+    }
+
+    [Fact]
+    public void A_wrong_read_back_that_is_to_be_said_again_can_be_refused()
+    {
+        Talk.WithMary().Go("pulse forty four", "no").Said.ShouldBe("Say the pulse.");
+        Talk.WithMary().Go("pulse forty four", "no seven four").Said.ShouldBe("Pulse, seven four.");
+    }
+
+    [Fact]
+    public void What_sounds_like_another_number_is_said_again_digit_by_digit()
+    {
+        Talk talk = Talk.WithMary().Go("respirations fifteen", "fifteen");
+        talk.Said.ShouldStartWith("Each digit by itself.");
+        talk.Go("one five").Journal.OfType<ReadingRecorded>().ShouldHaveSingleItem();
+    }
+
+    [Fact]
+    public void A_much_quieter_no_is_asked_again() =>
+        Talk.WithMary().Go("pulse seventy two", "(quiet no)").Said.ShouldStartWith("Was that you?");
+
+    [Fact]
+    public void No_drops_what_was_said_about_the_way_it_was_taken() =>
+        Talk.WithMary().Go("blood pressure one two zero over eight zero left arm", "no", "one two two over eight zero").Said
+            .ShouldBe("Blood pressure, one two two over eight zero.");
+
+    [Fact]
+    public void Count_the_pulse_counts_the_pulse_where_breaths_would_be_next() =>
+        Talk.WithMary().Go("pulse seventy two", "yes", "count the pulse").Said.ShouldStartWith("Count the pulse for thirty seconds");
+
+    [Fact]
+    public void The_third_prompt_still_says_what_to_do() =>
+        Talk.WithMary(new DialogueSettings { SamplePhrases = _ => ["ninety six"] }).Go("pulse forty four", "yes", "yes").Said.ShouldContain("Say the number again, digit by digit.");
+}

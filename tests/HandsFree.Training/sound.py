@@ -1,0 +1,121 @@
+"""Makes new sound out of clips, a batch at a time: speed, room, band limits, noise, other voices, level, clipping, the throat's length."""
+import math
+import random
+import torch
+import network
+
+WARPS = [.84 + .02 * i for i in range(18)]
+
+
+class Sound:
+    def __init__(self, samples, lengths, device, seed):
+        self.samples = torch.from_numpy(samples).to(device)
+        self.lengths = torch.from_numpy(lengths).long().to(device)
+        self.starts = torch.cumsum(self.lengths, 0) - self.lengths
+        self.device = device
+        self.r = torch.Generator(device=device)
+        self.r.manual_seed(seed)
+        self.chosen = random.Random(seed)
+        self.filters = torch.stack([torch.from_numpy(network.mel_filters(w)) for w in [1.0] + WARPS]).to(device)
+
+    def uniform(self, n, low, high): return torch.rand(n, generator=self.r, device=self.device) * (high - low) + low
+
+    def chance(self, n, p): return torch.rand(n, generator=self.r, device=self.device) < p
+
+    def normal(self, *shape): return torch.randn(*shape, generator=self.r, device=self.device)
+
+    def cut(self, clips, speed, lead, tail):
+        """The clips at another speed with quiet before and after, [clips, samples]."""
+        n = len(clips)
+        length = self.lengths[clips]
+        whole = math.ceil(((lead + length / speed + tail).max().item() + 1) / 3200) * 3200  # a length that is quick to transform
+        self.rows = ((lead + length / speed + tail) / (4 * network.HOP)).ceil().long().cpu()  # of the clip itself, without what fills the batch
+        t = (torch.arange(whole, device=self.device)[None] - lead[:, None]) * speed[:, None]
+        at = t.floor().clamp(min=0).long()
+        inside = (t >= 0) & (at < (length - 1)[:, None])
+        at = torch.minimum(at, (length - 2)[:, None]) + self.starts[clips][:, None]
+        a, b = self.samples[at].float(), self.samples[at + 1].float()
+        x = (a + (b - a) * (t - t.floor())) / 32768
+        return x * inside, inside
+
+    def plain(self, clips, quiet=8000):
+        """As recorded, with quiet around it, as log-mel values."""
+        n = len(clips)
+        same = torch.full((n,), float(quiet), device=self.device)
+        x, _ = self.cut(clips, torch.ones(n, device=self.device), same, same)
+        return self.mel(x, torch.zeros(n, dtype=torch.long, device=self.device))
+
+    def mel(self, x, which):
+        x = torch.nn.functional.pad(x, (network.BEFORE * network.HOP, network.AFTER * network.HOP + network.FFT - network.HOP))
+        return network.log_mel(x, self.filters[which])
+
+    def altered(self, clips):
+        n = len(clips)
+        speed = torch.where(self.chance(n, .75), self.uniform(n, .82, 1.2), torch.ones(n, device=self.device))
+        tight = self.chance(n, .3)
+        lead = torch.where(tight, self.uniform(n, 0, 600), self.uniform(n, 800, 11000))
+        tail = torch.where(tight, self.uniform(n, 0, 600), self.uniform(n, 800, 11000))
+        x, inside = self.cut(clips, speed, lead, tail)
+        x = self.heard_through(x)
+        x = x / self.rms(x, inside)
+        x = x + self.noise(x, inside)
+        x = x / self.rms(x, inside) * 10 ** (self.uniform(n, -42, -10) / 20)[:, None]
+        loud = torch.where(self.chance(n, .08), self.uniform(n, 3, 12), torch.ones(n, device=self.device))[:, None]
+        x = torch.clamp(x * loud, -1, 1) / loud
+        floor = torch.where(self.chance(n, .85), 10 ** (self.uniform(n, -95, -62) / 20), torch.zeros(n, device=self.device))
+        x = x + self.normal(*x.shape) * floor[:, None]
+        warped = self.chance(n, .75)
+        which = torch.randint(1, len(self.filters), (n,), generator=self.r, device=self.device) * warped
+        return self.masked(self.mel(torch.clamp(x, -1, 1), which))
+
+    @staticmethod
+    def rms(x, inside): return ((x * x * inside).sum(1, keepdim=True) / (inside.sum(1, keepdim=True) + 1)).sqrt() + 1e-6
+
+    def heard_through(self, x):
+        """A room and a microphone."""
+        n, whole = x.shape
+        size = 1 << math.ceil(math.log2(whole + 8000))
+        hz = torch.fft.rfftfreq(size, 1 / 16000).to(self.device)[None]
+        low = torch.where(self.chance(n, .35), self.uniform(n, 2200, 7000), torch.full((n,), 20000., device=self.device))[:, None]
+        high = torch.where(self.chance(n, .3), self.uniform(n, 60, 350), torch.full((n,), 1., device=self.device))[:, None]
+        tilt = self.uniform(n, -5, 5)[:, None]  # dB an octave above and below 1 kHz, halved by the square root below
+        gain = 1 / (1 + (hz / low) ** 8) / (1 + (high / hz.clamp(min=1)) ** 4) * (hz.clamp(min=50) / 1000) ** (tilt / 12)
+        seconds = self.uniform(n, .05, .5)[:, None]
+        t = torch.arange(8000, device=self.device)[None] / 16000
+        tail = self.normal(n, 8000) * torch.exp(-6.9 * t / seconds) * (t > .002)
+        tail = tail / (tail.norm(dim=1, keepdim=True) + 1e-6) * torch.where(self.chance(n, .5), self.uniform(n, .15, 1.1), torch.zeros(n, device=self.device))[:, None]
+        tail[:, 0] = 1
+        spectrum = torch.fft.rfft(x, size) * gain * torch.fft.rfft(tail, size)
+        return torch.fft.irfft(spectrum, size)[:, :whole]
+
+    def noise(self, x, inside):
+        n, whole = x.shape
+        kind = torch.rand(n, generator=self.r, device=self.device)[:, None]
+        colour = self.uniform(n, 0, 2)[:, None]
+        spectrum = torch.fft.rfft(self.normal(n, whole))
+        hz = torch.arange(spectrum.shape[1], device=self.device).clamp(min=8)[None].float()
+        z = torch.fft.irfft(spectrum * hz ** (-colour / 2), whole)
+        coloured = z / (z.std(1, keepdim=True) + 1e-6)
+        babble = torch.zeros_like(x)
+        one = torch.zeros_like(x)
+        for voice in range(6):
+            other = torch.roll(x[torch.randperm(n, generator=self.r, device=self.device)], self.chosen.randrange(whole), 1)
+            one = other if voice == 0 else one
+            babble = babble + other * torch.where(self.chance(n, .75), self.uniform(n, .4, 1.2), torch.zeros(n, device=self.device))[:, None]
+        babble = babble / (babble.std(1, keepdim=True) + 1e-3)
+        snr = torch.where(self.chance(n, .5), self.uniform(n, 3, 18), self.uniform(n, 12, 38))[:, None]
+        level = 10 ** (-snr / 20)
+        one = one * 10 ** (-(snr + 5) / 20)
+        return torch.where(kind < .12, torch.zeros_like(x), torch.where(kind < .45, coloured * level, torch.where(kind < .85, babble * level, one + .3 * coloured * level)))
+
+    def masked(self, mel):
+        n, frames, bins = mel.shape
+        mean = mel.mean((1, 2), keepdim=True)
+        t, f = torch.arange(frames, device=self.device)[None], torch.arange(bins, device=self.device)[None]
+        hidden = torch.zeros(n, frames, bins, dtype=torch.bool, device=self.device)
+        for _ in range(2):
+            at, wide = self.uniform(n, 0, frames)[:, None], self.uniform(n, 0, 9)[:, None]
+            hidden |= ((t >= at) & (t < at + wide))[:, :, None]
+            at, wide = self.uniform(n, 0, bins)[:, None], self.uniform(n, 0, 5)[:, None]
+            hidden |= ((f >= at) & (f < at + wide))[:, None, :]
+        return torch.where(hidden, mean, mel)
