@@ -1,15 +1,10 @@
 using System.CommandLine;
 using HandsFree.Benchmarks.AllEngines;
+using HandsFree.Benchmarks.Calibrating;
 using HandsFree.Benchmarks.Comparing;
 using HandsFree.Benchmarks.Dictations;
 using HandsFree.Benchmarks.Hearing;
 using HandsFree.Benchmarks.Micro;
-using HandsFree.Benchmarks.Sphinx;
-
-Argument<string> shared = new("AUDIO") { Description = "The folder of shared recordings" };
-Argument<string> parameters = new("FILE") { Description = "The parameters to write" };
-Command threshold = new("sphinx-threshold", "Chooses where sphinx refuses, on half of the speakers, and reports on the other half") { shared, parameters };
-threshold.SetAction(parsed => SphinxThreshold.Run(parsed.GetValue(shared)!, parsed.GetValue(parameters)!, Console.Out));
 
 return new RootCommand("HandsFree's measurements: speed, memory and errors are measured here and asserted nowhere")
 {
@@ -17,6 +12,6 @@ return new RootCommand("HandsFree's measurements: speed, memory and errors are m
     EnginesCommand.Make(),
     CompareCommand.Make(),
     DictationsCommand.Make(),
+    CalibrateCommand.Make(),
     MicroCommand.Make(),
-    threshold,
 }.Parse(args).Invoke();

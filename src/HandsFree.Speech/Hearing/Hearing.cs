@@ -16,7 +16,10 @@ public sealed record Hearing(HearingOutcome Outcome, IReadOnlyList<Candidate> Ca
     /// <summary>The next one, or null.</summary>
     public Candidate? RunnerUp => Candidates.Count > 1 ? Candidates[1] : null;
 
-    /// <summary>Difference of the log posteriors of the best and the next value (natural logarithm); infinity without a
-    /// runner-up, 0 without a best.</summary>
-    public double Margin => Best is null ? 0 : RunnerUp is null ? double.PositiveInfinity : Math.Log(Best.Probability) - Math.Log(RunnerUp.Probability);
+    /// <summary>What a value that the search dropped on its way can have as probability at most, 0 to 1; 0 where it dropped none.</summary>
+    public double Unfound { get; init; }
+
+    /// <summary>Difference of the log posteriors of the best value and the next (natural logarithm), 0 or more. The next is the runner-up,
+    /// or what the search dropped, where that could have been likelier. Infinity without either, 0 without a best.</summary>
+    public double Margin => Best is null ? 0 : Math.Max(0, Math.Log(Best.Probability) - Math.Log(Math.Max(RunnerUp?.Probability ?? 0, Unfound)));
 }

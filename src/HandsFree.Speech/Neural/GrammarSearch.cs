@@ -33,6 +33,7 @@ internal sealed class GrammarSearch(NeuralModel model, SearchOptions options)
         private bool freeEnded;
         private double empty = double.NegativeInfinity;
         private double bestEnded = double.NegativeInfinity;
+        private double dropped = double.NegativeInfinity;
 
         public bool IsOpen => open.Any(h => h.Node is not null);
 
@@ -74,11 +75,14 @@ internal sealed class GrammarSearch(NeuralModel model, SearchOptions options)
         }
 
         public SearchResult Result(Vocabulary vocabulary) => new(
-            values.ToDictionary(v => v.Key, v => (v.Value.LogProbability, automaton.Words(vocabulary.Text(v.Value.Tokens), v.Key))),
+            values.ToDictionary(v => v.Key, v => (v.Value.LogProbability, automaton.Words(vocabulary.Text(v.Value.Tokens), v.Key), vocabulary.Text(v.Value.Tokens))),
             free is null ? "" : vocabulary.Text(free.Tokens).Trim(),
             free?.LogProbability ?? double.NegativeInfinity,
             empty,
-            freeEnded && free is { Node: not null, Tokens.Count: > 0 } && automaton.Endings(free.Node).Length == 0);
+            freeEnded && free is { Node: not null, Tokens.Count: > 0 } && automaton.Endings(free.Node).Length == 0)
+        {
+            Dropped = open.Where(h => h.Node is not null).Select(h => h.LogProbability).Append(dropped).Max(),
+        };
 
         /// <summary>The free transcript's next token, or -1 at its end. No words at all is no evidence against a short answer, so at
         /// the first step the likeliest word is followed even where the end is likelier.</summary>
@@ -113,7 +117,13 @@ internal sealed class GrammarSearch(NeuralModel model, SearchOptions options)
         {
             double best = Math.Max(bestEnded, next.Where(n => n.Node is not null).Select(n => n.LogProbability).DefaultIfEmpty(double.NegativeInfinity).Max());
             double floor = Math.Max(best - options.Width, FreeLogProbability(next) - options.Floor);
-            var kept = next.Where(n => n.Node is not null && n.LogProbability >= floor).OrderByDescending(n => n.LogProbability).Take(options.Beam).ToList();
+            var inside = next.Where(n => n.Node is not null).OrderByDescending(n => n.LogProbability).ToList();
+            var kept = inside.TakeWhile(n => n.LogProbability >= floor).Take(options.Beam).ToList();
+            if (inside.Count > kept.Count)
+            {
+                dropped = Math.Max(dropped, inside[kept.Count].LogProbability);
+            }
+
             var freely = next.Where(n => n.IsFree).Take(1).ToList();
             if (kept.Count > 0 && freely.Count > 0 && !kept.Contains(freely[0]))
             {

@@ -1,17 +1,23 @@
+using HandsFree.Audio.Levels;
 using HandsFree.Language.Grammars;
+using HandsFree.Speech.Posterior;
 
 namespace HandsFree.Speech.Neural;
 
 /// <summary>The encoder-decoder model under a hard grammar. Start it with <see cref="Open"/>.</summary>
-public sealed class NeuralRecognizer : IRecognizer
+public sealed class NeuralRecognizer : IRecognizer, IGathersEvidence
 {
     /// <summary>A grammar that repeats without end unfolds without end; an automaton that grew beyond this is made anew.</summary>
     private const int MostStates = 30_000;
 
     private const int LeastSamples = 16_000;
 
+    /// <summary>No word is shorter than 50 ms: a click that comes without its quiet is nothing.</summary>
+    private const int ShortestWord = 800;
+
     /// <summary>No sentence of ours is longer than 20 s, and the encoder's memory grows with the square of the length.</summary>
     private const int MostSamples = 20 * 16_000;
+    private static readonly PosteriorParameters Parameters = PosteriorParameters.Carried("neural-posterior.json");
     private readonly NeuralModel model;
     private readonly GrammarSearch search;
     private readonly Dictionary<Grammar, WrittenAutomaton> automata = [];
@@ -49,17 +55,21 @@ public sealed class NeuralRecognizer : IRecognizer
     }
 
     /// <inheritdoc/>
-    public Hearing Hear(ReadOnlySpan<float> samples, Grammar grammar)
+    public Hearing Hear(ReadOnlySpan<float> samples, Grammar grammar) =>
+        samples.Length > MostSamples ? new(HearingOutcome.NoReading, [], "")
+        : Found(samples, grammar) is { } found ? CalibratedPosterior.Decide(found, Parameters)
+        : Hearing.Nothing;
+
+    /// <inheritdoc/>
+    Evidence? IGathersEvidence.Evidence(ReadOnlySpan<float> samples, Grammar grammar) =>
+        Found(samples, grammar);
+
+    private Evidence? Found(ReadOnlySpan<float> samples, Grammar grammar)
     {
         ObjectDisposedException.ThrowIf(disposed, this);
-        if (samples.IsEmpty)
+        if (samples.Length is < ShortestWord or > MostSamples)
         {
-            return Hearing.Nothing;
-        }
-
-        if (samples.Length > MostSamples)
-        {
-            return new(HearingOutcome.NoReading, [], "");
+            return null;
         }
 
         float[] padded = new float[Math.Max(samples.Length, LeastSamples)];
@@ -73,11 +83,10 @@ public sealed class NeuralRecognizer : IRecognizer
 
         if (silent)
         {
-            return Hearing.Nothing;
+            return null;
         }
 
-        SearchResult found = search.Run(padded, Automaton(grammar));
-        return ValuePosterior.Decide(found, samples.Length / 16000.0);
+        return NeuralEvidence.Of(search.Run(padded, Automaton(grammar)), samples.Length / 16000.0, SpeechToNoise.Decibels(padded));
     }
 
     /// <inheritdoc/>

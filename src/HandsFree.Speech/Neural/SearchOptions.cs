@@ -4,7 +4,7 @@ namespace HandsFree.Speech.Neural;
 internal sealed record SearchOptions
 {
     /// <summary>Most hypotheses inside the grammar.</summary>
-    public int Beam { get; init; } = 6;
+    public int Beam { get; init; } = 12;
 
     /// <summary>A hypothesis this far below the best one inside the grammar is dropped.</summary>
     public double Width { get; init; } = 10;

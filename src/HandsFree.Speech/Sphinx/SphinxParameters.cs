@@ -7,15 +7,12 @@ namespace HandsFree.Speech.Sphinx;
 /// <param name="Note">How they were found and what they gave.</param>
 /// <param name="ScoreScale">Natural log probability for one unit of difference between two hypotheses' scores.</param>
 /// <param name="WordCost">Units of score for each word: the word insertion penalty of the settings, natural logarithm over 0.1024.</param>
-/// <param name="Threshold">Lead of the phone loop over the grammar, in score for each frame, at which speech is as likely as
-/// not to be a sentence of the grammar.</param>
-/// <param name="Slope">How fast that likelihood falls with the lead: logistic, for one unit of score for each frame.</param>
 /// <param name="SilenceDecibels">Below this level of the loudest 100 ms nothing was said; decibels of full scale.</param>
 /// <param name="Hypotheses">How many hypotheses are read from the word lattice, at most.</param>
 /// <param name="GrammarSettings">Options of the grammar's decoder that differ from PocketSphinx's own, name and value in turn.</param>
 /// <param name="LoopSettings">The same for the phone loop's decoder.</param>
 internal sealed record SphinxParameters(
-    int Version, string Note, double ScoreScale, double WordCost, double Threshold, double Slope, double SilenceDecibels, int Hypotheses,
+    int Version, string Note, double ScoreScale, double WordCost, double SilenceDecibels, int Hypotheses,
     IReadOnlyList<string> GrammarSettings, IReadOnlyList<string> LoopSettings)
 {
     private static readonly JsonSerializerOptions Json = new(JsonSerializerDefaults.Web);
@@ -23,8 +20,4 @@ internal sealed record SphinxParameters(
     /// <summary>Those that the assembly carries.</summary>
     internal static SphinxParameters Measured { get; } = JsonSerializer.Deserialize<SphinxParameters>(SphinxData.Read("sphinx-parameters.json"), Json)
         ?? throw new InvalidDataException("sphinx-parameters.json is empty");
-
-    /// <summary>Probability that the utterance is a sentence of the grammar.</summary>
-    /// <param name="lead">Lead of the phone loop in score for each frame.</param>
-    internal double Belonging(double lead) => 1 / (1 + Math.Exp(Slope * (lead - Threshold)));
 }

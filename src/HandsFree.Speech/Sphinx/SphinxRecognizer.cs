@@ -1,3 +1,4 @@
+using HandsFree.Audio.Levels;
 using HandsFree.Language.Grammars;
 using HandsFree.Speech.Posterior;
 
@@ -5,8 +6,9 @@ namespace HandsFree.Speech.Sphinx;
 
 /// <summary>PocketSphinx with a hard grammar and a phone loop beside it that refuses what is no sentence. It owns one decoder of
 /// each kind and no lock: one thread at a time.</summary>
-public sealed class SphinxRecognizer : IRecognizer
+public sealed class SphinxRecognizer : IRecognizer, IGathersEvidence
 {
+    private static readonly PosteriorParameters Probabilities = PosteriorParameters.Carried("sphinx-posterior.json");
     private readonly SphinxDecoder decoder;
     private readonly PhoneLoop loop;
     private readonly SphinxSearches searches;
@@ -54,18 +56,11 @@ public sealed class SphinxRecognizer : IRecognizer
     }
 
     /// <inheritdoc/>
-    public Hearing Hear(ReadOnlySpan<float> samples, Grammar grammar)
-    {
-        if (Gather(samples, grammar) is not { } evidence)
-        {
-            return Hearing.Nothing;
-        }
+    public Hearing Hear(ReadOnlySpan<float> samples, Grammar grammar) =>
+        Evidence(samples, grammar) is { } found ? CalibratedPosterior.Decide(found, Probabilities) : Hearing.Nothing;
 
-        double belonging = parameters.Belonging(evidence.Lead);
-        IReadOnlyList<Candidate> candidates = SentencePosterior.Share(evidence.Weighted(parameters.ScoreScale, parameters.WordCost), grammar, belonging);
-        HearingOutcome outcome = candidates.Count > 0 && belonging >= 0.5 ? HearingOutcome.Heard : HearingOutcome.NoReading;
-        return new(outcome, candidates, evidence.Words);
-    }
+    /// <inheritdoc/>
+    Evidence? IGathersEvidence.Evidence(ReadOnlySpan<float> samples, Grammar grammar) => Evidence(samples, grammar);
 
     /// <summary>Frees both decoders.</summary>
     public void Dispose()
@@ -75,19 +70,17 @@ public sealed class SphinxRecognizer : IRecognizer
         loop.Dispose();
     }
 
-    /// <summary>What both decoders make of it, before anything is decided; null when it is too quiet or one finds no speech.</summary>
-    internal SphinxEvidence? Gather(ReadOnlySpan<float> samples, Grammar grammar)
+    /// <summary>What both decoders make of it; null when it is too quiet or one finds no speech.</summary>
+    private Evidence? Evidence(ReadOnlySpan<float> samples, Grammar grammar)
     {
         ObjectDisposedException.ThrowIf(disposed, this);
         searches.Use(grammar);
         short[] pcm = Pcm.To16Bits(samples);
-        if (Pcm.LoudestDecibels(pcm) < parameters.SilenceDecibels)
-        {
-            return null;
-        }
-
-        return decoder.Decode(pcm, parameters.Hypotheses) is { } result && loop.PerFrame(pcm) is { } free
-            ? new(result.Words, result.List, free - result.PerFrame)
+        return Pcm.LoudestDecibels(pcm) >= parameters.SilenceDecibels
+            && decoder.Decode(pcm, parameters.Hypotheses) is { } result
+            && loop.PerFrame(pcm) is { } free
+            ? new SphinxEvidence(result.Words, result.List, free - result.PerFrame)
+                .Of(grammar, parameters, samples.Length / 16000.0, SpeechToNoise.Decibels(samples))
             : null;
     }
 }

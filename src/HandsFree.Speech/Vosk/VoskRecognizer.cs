@@ -7,8 +7,10 @@ namespace HandsFree.Speech.Vosk;
 
 /// <summary>Vosk with a phrase list made of the grammar. The list is no hard grammar, so that every alternative is matched against
 /// the grammar again and what does not match counts as "none of these". One thread at a time.</summary>
-public sealed class VoskRecognizer : IRecognizer
+public sealed class VoskRecognizer : IRecognizer, IGathersEvidence
 {
+    private const double LeastOutside = 1e-6;
+    private static readonly PosteriorParameters Probabilities = PosteriorParameters.Carried("vosk-posterior.json");
     private readonly VoskModel model;
     private readonly VoskOptions options;
     private readonly ConditionalWeakTable<Grammar, string> phrases = [];
@@ -42,13 +44,19 @@ public sealed class VoskRecognizer : IRecognizer
     }
 
     /// <inheritdoc/>
-    public Hearing Hear(ReadOnlySpan<float> samples, Grammar grammar)
+    public Hearing Hear(ReadOnlySpan<float> samples, Grammar grammar) =>
+        Evidence(samples, grammar) is { } found ? CalibratedPosterior.Decide(found, Probabilities) : Hearing.Nothing;
+
+    /// <inheritdoc/>
+    Evidence? IGathersEvidence.Evidence(ReadOnlySpan<float> samples, Grammar grammar) => Evidence(samples, grammar);
+
+    private Evidence? Evidence(ReadOnlySpan<float> samples, Grammar grammar)
     {
         ObjectDisposedException.ThrowIf(disposed, this);
         string list = Phrases(grammar);
         if (samples.IsEmpty)
         {
-            return Hearing.Nothing;
+            return null;
         }
 
         using VoskDecoder decoder = model.Start(list, options.Alternatives);
@@ -65,23 +73,25 @@ public sealed class VoskRecognizer : IRecognizer
 
     private string Phrases(Grammar grammar) => phrases.GetValue(grammar, g => VoskPhrases.Make(model, g));
 
-    /// <summary>Shares the probability out over all alternatives; those outside the grammar keep their share as "none of these".</summary>
-    private Hearing Judge(IReadOnlyList<VoskAlternative> alternatives, Grammar grammar)
+    /// <summary>The alternatives inside the grammar as values; those outside it speak for "none of these".</summary>
+    private Evidence? Judge(IReadOnlyList<VoskAlternative> alternatives, Grammar grammar)
     {
         if (alternatives.Count == 0 || alternatives.All(a => a.Words.Length == 0))
         {
-            return Hearing.Nothing;
+            return null;
         }
 
         double highest = alternatives.Max(a => a.Score);
         WeightedWords[] all = [.. alternatives.Select(a => new WeightedWords(a.Words, (a.Score - highest) * options.ScoreScale))];
         WeightedWords[] inside = [.. all.Where(a => Matcher.Match(grammar, a.Words).Count > 0)];
         double mass = inside.Sum(a => Math.Exp(a.LogWeight)) / all.Sum(a => Math.Exp(a.LogWeight));
-        IReadOnlyList<Candidate> candidates = SentencePosterior.Share(inside, grammar, mass);
         string transcript = alternatives[0].Words;
-        HearingOutcome outcome = mass >= 0.5 ? HearingOutcome.Heard
-            : Matcher.IsPrefix(grammar, transcript) ? HearingOutcome.Partial
-            : HearingOutcome.NoReading;
-        return new(outcome, candidates, transcript);
+        return new(
+            [.. SentencePosterior.Share(inside, grammar, mass)
+                .Where(c => c.Probability > 0)
+                .Select(c => new FoundValue(c.Meaning, c.Words, new Dictionary<string, double> { [Facts.Score] = Math.Log(c.Probability) }))],
+            new Dictionary<string, double> { [Facts.Bias] = 1, [Facts.Outside] = Math.Log(Math.Max(LeastOutside, 1 - mass)) },
+            transcript,
+            Matcher.IsPrefix(grammar, transcript));
     }
 }

@@ -9,11 +9,12 @@ namespace HandsFree.Benchmarks.Micro;
 /// <summary>From scores to probabilities of values.</summary>
 public class Posterior
 {
-    private const double Seconds = 2.1;
+    private const double Seconds = 2.1, SpeechToNoise = 25;
+    private readonly PosteriorParameters parameters = PosteriorParameters.Carried("neural-posterior.json");
     private readonly SearchResult found = new(
         Enumerable.Range(0, 6).ToDictionary(
             i => (SemanticValue)SemanticRecord.Empty.With("kind", new SemanticText("pulse")).With("value", new SemanticNumber(70 + i)),
-            i => (LogProbability: -2.0 - i, Words: $"pulse seventy {i}")),
+            i => (LogProbability: -2.0 - i, Words: $"pulse seventy {i}", Written: $"Pulse 7{i}")),
         "Pulse 70", -1.5, -20, false);
 
     private readonly WeightedWords[] hypotheses =
@@ -31,7 +32,7 @@ public class Posterior
 
     /// <summary>Neural: six values and "none of these".</summary>
     [Benchmark]
-    public object OfValues() => ValuePosterior.Decide(found, Seconds);
+    public object OfValues() => CalibratedPosterior.Decide(NeuralEvidence.Of(found, Seconds, SpeechToNoise), parameters);
 
     /// <summary>Sphinx and vosk: five sentences, matched and summed.</summary>
     [Benchmark]

@@ -1,4 +1,4 @@
-namespace HandsFree.Speech.Neural;
+namespace HandsFree.Speech.Posterior;
 
 /// <summary>Whether an answer can be as long as the speech was: a short word can hide in a long sentence, and no score of the model
 /// tells (a spelled name became "no").</summary>
@@ -10,19 +10,12 @@ internal static class SpeechLength
     /// <summary>The slowest speech that still counts, with a pause: seconds for each syllable, and once.</summary>
     private const double SlowSyllable = 0.45, Once = 0.9;
 
-    /// <summary>Natural log of how much less likely the answer is for each second too long.</summary>
-    private const double CostPerSecond = 8;
-
-    /// <summary>What the length of the speech says against an answer: 0, or a negative log probability.</summary>
+    /// <summary>Seconds by which the speech is longer than the slowest way to say an answer; 0 where it fits.</summary>
     /// <param name="words">The answer's words.</param>
     /// <param name="seconds">Length of the audio with the quiet around the speech.</param>
-    public static double LogLikelihood(string words, double seconds)
-    {
-        double longest = Once + (SlowSyllable * Syllables(words));
-        return -CostPerSecond * Math.Max(0, seconds - Quiet - longest);
-    }
+    public static double TooLong(string words, double seconds) => Math.Max(0, seconds - Quiet - Once - (SlowSyllable * Syllables(words)));
 
-    /// <summary>Groups of vowels, which is near enough.</summary>
+    /// <summary>Groups of vowels, which is near enough; at least 1.</summary>
     private static int Syllables(string words)
     {
         int count = 0;
@@ -34,6 +27,6 @@ internal static class SpeechLength
             inVowel = vowel;
         }
 
-        return count;
+        return Math.Max(1, count);
     }
 }
