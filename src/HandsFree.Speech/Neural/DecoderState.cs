@@ -13,7 +13,7 @@ internal sealed class DecoderState : IDisposable
     private static readonly string[] PresentEncoder = Names("present.{0}.encoder.{1}");
     private static readonly (int Parent, int Token)[] Beginning = [(0, Vocabulary.Start)];
     private static readonly string[] StepInputs = ["input_ids", .. PastDecoder, .. PastEncoder];
-    private static readonly string[] StepOutputs = ["logits", .. Names("present.{0}.decoder.{1}")];
+    private static readonly string[] StepOutputs = [PreparedModel.LastState, .. Names("present.{0}.decoder.{1}")];
 
     private readonly NeuralModel model;
     private readonly RunOptions run = new();
@@ -85,7 +85,7 @@ internal sealed class DecoderState : IDisposable
         last = output;
         lastRows = count;
         length++;
-        return last[0].GetTensorDataAsSpan<float>();
+        return model.Table.Logits(last[0].GetTensorDataAsSpan<float>());
     }
 
     /// <summary>The past of the rows that the new ones continue; where each goes on by itself the last output is the past.</summary>

@@ -17,11 +17,12 @@ internal sealed class NeuralModel : IDisposable
     /// <summary>Numbers an encoder frame.</summary>
     public const int FrameSize = Heads * HeadSize;
 
-    private NeuralModel(InferenceSession encoder, InferenceSession keys, InferenceSession decoder, Vocabulary vocabulary)
+    private NeuralModel(InferenceSession encoder, InferenceSession keys, InferenceSession decoder, TokenTable table, Vocabulary vocabulary)
     {
         Encoder = encoder;
         Keys = keys;
         Decoder = decoder;
+        Table = table;
         Vocabulary = vocabulary;
     }
 
@@ -32,8 +33,11 @@ internal sealed class NeuralModel : IDisposable
     /// present.{0..7}.encoder.{key,value} [1, 8, frames, 52].</summary>
     public InferenceSession Keys { get; }
 
-    /// <summary>One token to the logits of the next.</summary>
+    /// <summary>One token to the last state of the next.</summary>
     public InferenceSession Decoder { get; }
+
+    /// <summary>From that state to the logits.</summary>
+    public TokenTable Table { get; }
 
     /// <summary>The tokens.</summary>
     public Vocabulary Vocabulary { get; }
@@ -49,12 +53,12 @@ internal sealed class NeuralModel : IDisposable
     {
         var prepared = new PreparedModel(cacheFolder);
         string decoder = Path.Combine(folder, Files[1]);
-        string encoderFile = prepared.Encoder(Path.Combine(folder, Files[0])), keysFile = prepared.Keys(decoder), stepFile = prepared.Step(decoder);
+        string encoderFile = prepared.Encoder(Path.Combine(folder, Files[0])), keysFile = prepared.Keys(decoder), stepFile = prepared.Step(decoder), tableFile = prepared.Table(decoder);
         Task<InferenceSession> encoder = Task.Run(() => Open(encoderFile, threads));
         Task<InferenceSession> keys = Task.Run(() => Open(keysFile, threads));
         Task<InferenceSession> step = Task.Run(() => Open(stepFile, threads));
         Vocabulary vocabulary = Vocabulary.Read(Path.Combine(folder, Files[2]));
-        return new(encoder.GetAwaiter().GetResult(), keys.GetAwaiter().GetResult(), step.GetAwaiter().GetResult(), vocabulary);
+        return new(encoder.GetAwaiter().GetResult(), keys.GetAwaiter().GetResult(), step.GetAwaiter().GetResult(), TokenTable.Read(tableFile), vocabulary);
     }
 
     /// <inheritdoc/>
@@ -76,7 +80,11 @@ internal sealed class NeuralModel : IDisposable
             LogSeverityLevel = OrtLoggingLevel.ORT_LOGGING_LEVEL_ERROR,
         };
         options.AddSessionConfigEntry("session.load_model_format", "ORT");
+
+        // The weights stay in the mapped file: not copied when it is loaded, and not copied again into another order.
         options.AddSessionConfigEntry("session.use_memory_mapped_ort_model", "1");
+        options.AddSessionConfigEntry("session.use_ort_model_bytes_for_initializers", "1");
+        options.AddSessionConfigEntry("session.disable_prepacking", "1");
         return new InferenceSession(path, options);
     }
 }

@@ -1,5 +1,3 @@
-using System.Runtime.InteropServices;
-
 namespace HandsFree.Speech.Neural;
 
 /// <summary>A part of an ONNX model as a model of its own (onnx.proto3).</summary>
@@ -7,9 +5,6 @@ internal sealed class OnnxGraph
 {
     private const int ModelGraph = 7;
     private const int NodeField = 1, NameField = 2, ConstantField = 5, InputField = 11, OutputField = 12, ValueName = 1;
-
-    /// <summary>Weights that share a scale; the runtime's kernels take 16, 32, 64 and so on.</summary>
-    private const int Block = 32;
 
     private readonly ProtoMessage model;
     private readonly Dictionary<string, ReadOnlyMemory<byte>> inputs;
@@ -39,24 +34,38 @@ internal sealed class OnnxGraph
         constants = tensors.Select(t => new OnnxTensor(t)).ToDictionary(t => t.Name);
     }
 
-    /// <summary>Puts arithmetic on the stored int8 weights in the place of their unfolding into floats: weights are stored as
-    /// q, scale and offset with weight = scale·q + offset, written as the nodes Cast, Mul and Add. A product with such a weight
-    /// becomes MatMulNBits with 8 bits, and a row of it is looked up before it is unfolded.</summary>
-    public void KeepWeightsSmall()
+    /// <summary>Unfolds the weights of products into floats when the model runs: a quarter of the memory for a little time, and the
+    /// same numbers. Weights are stored as q, scale and offset with weight = scale·q + offset, written as the nodes Cast, Mul and Add.</summary>
+    public void UnfoldWhenRun()
     {
-        var maker = nodes.SelectMany(n => n.Outputs.Select(o => (o, n))).ToDictionary(p => p.o, p => p.n);
+        Dictionary<string, OnnxNode> maker = Makers();
         var changed = new List<OnnxNode>();
         foreach (OnnxNode node in nodes)
         {
             if (node.Operator == "MatMul" && Weight(maker, node.Inputs[1]) is { } weight)
             {
-                changed.Add(Product(node, weight, isTransposed: false));
+                string zero = weight.Values.Name + " zero", unfolded = node.Outputs[0] + " weight";
+                constants.TryAdd(zero, OnnxTensor.Make(zero, OnnxTensor.Int8, [], new[] { (byte)weight.Zero }));
+                changed.Add(OnnxNode.Make("", "DequantizeLinear", [weight.Values.Name, weight.Scale.Name, zero], unfolded));
+                changed.Add(node.Taking(1, unfolded));
             }
-            else if (node.Operator == "MatMul" && maker.GetValueOrDefault(node.Inputs[1]) is { Operator: "Transpose" } turned && Weight(maker, turned.Inputs[0]) is { } table)
+            else
             {
-                changed.Add(Product(node, table, isTransposed: true));
+                changed.Add(node);
             }
-            else if (node.Operator == "Gather" && Weight(maker, node.Inputs[0]) is { } rows)
+        }
+
+        nodes = changed;
+    }
+
+    /// <summary>Looks a token up among the stored int8 rows and unfolds only that row, not the table.</summary>
+    public void LookUpBeforeUnfolding()
+    {
+        Dictionary<string, OnnxNode> maker = Makers();
+        var changed = new List<OnnxNode>();
+        foreach (OnnxNode node in nodes)
+        {
+            if (node.Operator == "Gather" && Weight(maker, node.Inputs[0]) is { } rows)
             {
                 string output = node.Outputs[0];
                 changed.Add(OnnxNode.Make("", "Gather", [rows.Values.Name, node.Inputs[1]], output + " stored", ("axis", 0)));
@@ -71,6 +80,22 @@ internal sealed class OnnxGraph
         }
 
         nodes = changed;
+    }
+
+    /// <summary>Puts what an output's last product takes in the place of the output.</summary>
+    /// <param name="output">The output: a product with a transposed table.</param>
+    /// <param name="instead">The new output's name.</param>
+    /// <returns>The table with its scale and offset.</returns>
+    public OnnxWeight CutLastProduct(string output, string instead)
+    {
+        Dictionary<string, OnnxNode> maker = Makers();
+        OnnxNode product = maker[output];
+        OnnxWeight table = product.Operator == "MatMul" && maker.GetValueOrDefault(product.Inputs[1]) is { Operator: "Transpose" } turned
+            ? Weight(maker, turned.Inputs[0]) ?? throw NoProduct(output) : throw NoProduct(output);
+        nodes.Add(OnnxNode.Make("", "Identity", [product.Inputs[0]], instead));
+        outputs.Remove(output);
+        outputs.Add(instead, OnnxTensor.Info(instead));
+        return table;
     }
 
     /// <summary>Lets every Shape node look at one input. A part that asks a hidden state only for the number of rows then needs
@@ -115,52 +140,16 @@ internal sealed class OnnxGraph
     private static Dictionary<string, ReadOnlyMemory<byte>> ByName(ProtoMessage graph, int number) =>
         graph.All(number).ToDictionary(v => ProtoMessage.Parse(v).Text(ValueName));
 
-    private StoredWeight? Weight(Dictionary<string, OnnxNode> maker, string name) =>
+    private Dictionary<string, OnnxNode> Makers() =>
+        nodes.SelectMany(n => n.Outputs.Select(o => (o, n))).ToDictionary(p => p.o, p => p.n);
+
+    private static InvalidDataException NoProduct(string output) =>
+        new($"{output} of the model is no product with a stored table; get the model again");
+
+    private OnnxWeight? Weight(Dictionary<string, OnnxNode> maker, string name) =>
         maker.GetValueOrDefault(name) is { Operator: "Add" } add && maker.GetValueOrDefault(add.Inputs[0]) is { Operator: "Mul" } mul
         && maker.GetValueOrDefault(mul.Inputs[0]) is { Operator: "Cast" } cast && constants.TryGetValue(cast.Inputs[0], out OnnxTensor? values)
         && constants.TryGetValue(mul.Inputs[1], out OnnxTensor? scale) && constants.TryGetValue(add.Inputs[1], out OnnxTensor? offset)
         && values.Shape.Length == 2
             ? new(values, scale, offset) : null;
-
-    private OnnxNode Product(OnnxNode node, StoredWeight weight, bool isTransposed)
-    {
-        int[] shape = weight.Values.Shape;
-        var (rows, columns) = isTransposed ? (shape[1], shape[0]) : (shape[0], shape[1]);
-        int blocks = rows / Block;
-        float scale = weight.Scale.Single;
-        double zero = 128 - (weight.Offset.Single / scale);
-        if (rows % Block != 0 || zero is < 0 or > 255 || Math.Abs(zero - Math.Round(zero)) > 0.01)
-        {
-            throw new InvalidDataException($"weight {weight.Values.Name} of {rows} x {columns}, scale {scale}, zero point {zero}: no 8 bit product for it");
-        }
-
-        string name = weight.Values.Name;
-        if (!constants.ContainsKey(name + " blocks"))
-        {
-            ReadOnlySpan<byte> stored = weight.Values.Raw.Span;
-            byte[] turned = new byte[stored.Length];
-            for (int column = 0; column < columns; column++)
-            {
-                for (int row = 0; row < rows; row++)
-                {
-                    turned[(column * rows) + row] = (byte)(stored[isTransposed ? (column * rows) + row : (row * columns) + column] ^ 0x80);
-                }
-            }
-
-            float[] scales = new float[columns * blocks];
-            Array.Fill(scales, scale);
-            byte[] zeros = new byte[columns * blocks];
-            Array.Fill(zeros, (byte)Math.Round(zero));
-            Add(OnnxTensor.Make(name + " blocks", OnnxTensor.UInt8, [columns, blocks, Block], turned));
-            Add(OnnxTensor.Make(name + " scales", OnnxTensor.Float, [columns, blocks], MemoryMarshal.AsBytes<float>(scales).ToArray()));
-            Add(OnnxTensor.Make(name + " zeros", OnnxTensor.UInt8, [columns, blocks], zeros));
-        }
-
-        return OnnxNode.Make("com.microsoft", "MatMulNBits", [node.Inputs[0], name + " blocks", name + " scales", name + " zeros"], node.Outputs[0],
-            ("K", rows), ("N", columns), ("bits", 8), ("block_size", Block), ("accuracy_level", 4));
-    }
-
-    private void Add(OnnxTensor tensor) => constants.Add(tensor.Name, tensor);
-
-    private sealed record StoredWeight(OnnxTensor Values, OnnxTensor Scale, OnnxTensor Offset);
 }

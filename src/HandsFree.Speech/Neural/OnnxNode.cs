@@ -20,6 +20,14 @@ internal sealed class OnnxNode(ReadOnlyMemory<byte> bytes)
     public ProtoMessage Branch(string name) => ProtoMessage.Parse(message.All(AttributeField).Select(ProtoMessage.Parse)
         .Single(a => a.Text(AttributeName) == name).All(AttributeGraph).Single());
 
+    /// <summary>The node with another value for one of its inputs.</summary>
+    public OnnxNode Taking(int input, string value)
+    {
+        string[] taken = [.. Inputs];
+        taken[input] = value;
+        return new(message.WithTexts(InputField, taken).ToBytes());
+    }
+
     /// <summary>A new node whose attributes are whole numbers.</summary>
     public static OnnxNode Make(string domain, string op, string[] inputs, string output, params (string Name, long Value)[] attributes)
     {

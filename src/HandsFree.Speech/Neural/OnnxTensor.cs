@@ -29,4 +29,8 @@ internal sealed class OnnxTensor(ReadOnlyMemory<byte> bytes)
 
         return new(tensor.Add(TypeField, type).Add(NameField, name).Add(RawField, raw).ToBytes());
     }
+
+    /// <summary>The description of an output (ValueInfoProto) of floats whose shape is not said.</summary>
+    public static ReadOnlyMemory<byte> Info(string name) => new ProtoMessage().Add(1, name)
+        .Add(2, new ProtoMessage().Add(1, new ProtoMessage().Add(1, Float).ToBytes()).ToBytes()).ToBytes();
 }

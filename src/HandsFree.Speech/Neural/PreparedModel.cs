@@ -8,30 +8,58 @@ namespace HandsFree.Speech.Neural;
 
 /// <summary>The model as it is run. The distributed files hold int8 weights that the graph turns into floats in every run, which
 /// costs four to seven times the time; and the decoder holds two copies of itself, for the first step and for the later ones. So
-/// each part is made once, with int8 arithmetic on the stored weights, and kept in a cache folder, under a name made of the file's
-/// SHA-256, the runtime's version, the processor and the version of the preparation.</summary>
+/// each part is made once and kept in a cache folder, under a name made of the file's SHA-256, the runtime's version, the processor
+/// and the version of the preparation. The encoder runs once an utterance and keeps its int8 weights; a step's weights are folded
+/// into floats, but for the table of tokens, which <see cref="TokenTable"/> multiplies as it is stored.</summary>
 /// <param name="cacheFolder">Where prepared files are kept; made when missing.</param>
 internal sealed class PreparedModel(string cacheFolder)
 {
+    /// <summary>The output of a step that the table of tokens turns into logits.</summary>
+    public const string LastState = "last_state";
+
     /// <summary>Counts up with every change to what is prepared.</summary>
-    private const string Preparation = "3";
+    private const string Preparation = "4";
 
     /// <summary>The encoder.</summary>
     /// <param name="source">A file in ORT format.</param>
     /// <returns>Path of a file in ORT format that loads without further optimisation.</returns>
-    public string Encoder(string source) => Of(source, "whole", "", null, _ => true);
+    public string Encoder(string source) => Of(source, "whole", ".ort", work => Run(work, source, "", graph =>
+    {
+        graph.UnfoldWhenRun();
+        return graph.For(_ => true);
+    }));
 
     /// <summary>From the encoder's frames to the keys and values that the decoder looks at: a part of its branch for the first step.</summary>
     /// <inheritdoc cref="Encoder"/>
-    public string Keys(string source) => Of(source, "keys", "else_branch", "encoder_hidden_states", o => o.Contains(".encoder."));
-
-    /// <summary>One step of the decoder: its branch for later steps, which with an empty past does the first step too.</summary>
-    /// <inheritdoc cref="Encoder"/>
-    public string Step(string source) => Of(source, "step", "then_branch", null, o => !o.Contains(".encoder."));
-
-    private string Of(string source, string part, string branch, string? shapes, Func<string, bool> isWanted)
+    public string Keys(string source) => Of(source, "keys", ".ort", work => Run(work, source, "else_branch", graph =>
     {
-        string prepared = Path.Combine(cacheFolder, Key(source, part) + ".ort");
+        graph.TakeShapesFrom("encoder_hidden_states");
+        return graph.For(o => o.Contains(".encoder.", StringComparison.Ordinal));
+    }));
+
+    /// <summary>One step of the decoder up to its last state: its branch for later steps, which with an empty past does the first too.</summary>
+    /// <inheritdoc cref="Encoder"/>
+    public string Step(string source) => Of(source, "step", ".ort", work => Run(work, source, "then_branch", graph =>
+    {
+        graph.CutLastProduct("logits", LastState);
+        graph.LookUpBeforeUnfolding();
+        return graph.For(o => !o.Contains(".encoder.", StringComparison.Ordinal));
+    }));
+
+    /// <summary>The table of tokens that the last state is multiplied with.</summary>
+    /// <param name="source">The decoder's file in ORT format.</param>
+    /// <returns>Path of a file for <see cref="TokenTable"/>.</returns>
+    public string Table(string source) => Of(source, "table", ".bin", work =>
+    {
+        OnnxWeight table = Plain(work, source, "then_branch").CutLastProduct("logits", LastState);
+        string file = Path.Combine(work, "table.bin");
+        TokenTable.Write(file, table.Values.Raw.Span, table.Scale.Single, table.Offset.Single);
+        return file;
+    });
+
+    private string Of(string source, string part, string extension, Func<string, string> make)
+    {
+        string prepared = Path.Combine(cacheFolder, Key(source, part) + extension);
         if (File.Exists(prepared))
         {
             return prepared;
@@ -42,20 +70,7 @@ internal sealed class PreparedModel(string cacheFolder)
         Directory.CreateDirectory(work);
         try
         {
-            string plain = Path.Combine(work, "plain.onnx");
-            string small = Path.Combine(work, "small.onnx");
-            string optimised = Path.Combine(work, "optimised.ort");
-            Convert(source, plain, GraphOptimizationLevel.ORT_DISABLE_ALL, "ORT", "ONNX");
-            var graph = new OnnxGraph(File.ReadAllBytes(plain), branch);
-            graph.KeepWeightsSmall();
-            if (shapes is not null)
-            {
-                graph.TakeShapesFrom(shapes);
-            }
-
-            File.WriteAllBytes(small, graph.For(isWanted));
-            Convert(small, optimised, GraphOptimizationLevel.ORT_ENABLE_ALL, "ONNX", "ORT");
-            File.Move(optimised, prepared, overwrite: true);
+            File.Move(make(work), prepared, overwrite: true);
         }
         finally
         {
@@ -63,6 +78,22 @@ internal sealed class PreparedModel(string cacheFolder)
         }
 
         return prepared;
+    }
+
+    private static OnnxGraph Plain(string work, string source, string branch)
+    {
+        string plain = Path.Combine(work, "plain.onnx");
+        Convert(source, plain, GraphOptimizationLevel.ORT_DISABLE_ALL, "ORT", "ONNX");
+        return new(File.ReadAllBytes(plain), branch);
+    }
+
+    private static string Run(string work, string source, string branch, Func<OnnxGraph, byte[]> change)
+    {
+        string changed = Path.Combine(work, "changed.onnx");
+        string optimised = Path.Combine(work, "optimised.ort");
+        File.WriteAllBytes(changed, change(Plain(work, source, branch)));
+        Convert(changed, optimised, GraphOptimizationLevel.ORT_ENABLE_ALL, "ONNX", "ORT");
+        return optimised;
     }
 
     private static void Convert(string from, string to, GraphOptimizationLevel level, string load, string save)

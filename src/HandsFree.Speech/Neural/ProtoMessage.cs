@@ -92,6 +92,19 @@ internal sealed class ProtoMessage
         return changed.Add(number, content);
     }
 
+    /// <summary>The message with other texts in the fields of a number.</summary>
+    public ProtoMessage WithTexts(int number, IEnumerable<string> texts)
+    {
+        var changed = new ProtoMessage();
+        changed.fields.AddRange(fields.Where(f => f.Number != number));
+        foreach (string text in texts)
+        {
+            changed.Add(number, text);
+        }
+
+        return changed;
+    }
+
     /// <summary>The message as bytes.</summary>
     public byte[] ToBytes()
     {
