@@ -1,9 +1,10 @@
+using System.Buffers;
 using Microsoft.ML.OnnxRuntime;
 
 namespace HandsFree.Speech.Neural;
 
 /// <summary>One utterance in the decoder: the keys and values of the encoder's frames, and the keys and values of every hypothesis
-/// (row) so far. Rows share the first, which lie in memory once for each row that a step may have.</summary>
+/// (row) so far. All rows share the first, which lie in memory once: the products in the graph broadcast them.</summary>
 internal sealed class DecoderState : IDisposable
 {
     private const int TensorsPerLayer = 2;
@@ -19,13 +20,11 @@ internal sealed class DecoderState : IDisposable
     private readonly RunOptions run = new();
     private readonly int frames;
     private readonly long[] ids;
-    private readonly float[][] encoderCache = new float[Tensors][];
     private readonly float[][] gathered = new float[Tensors][];
     private readonly OrtValue[] inputs = new OrtValue[StepInputs.Length];
-    private readonly OrtValue?[] encoderInputs = new OrtValue?[Tensors];
+    private readonly IDisposableReadOnlyCollection<OrtValue> keys;
     private IDisposableReadOnlyCollection<OrtValue>? last;
     private int lastRows;
-    private int encoderRows;
     private int length;
 
     /// <summary>Runs the encoder.</summary>
@@ -38,11 +37,10 @@ internal sealed class DecoderState : IDisposable
         ids = new long[mostRows];
         using OrtValue input = OrtValue.CreateTensorValueFromMemory(samples, [1, samples.Length]);
         using IDisposableReadOnlyCollection<OrtValue> states = model.Encoder.Run(run, ["input_values"], [input], ["last_hidden_state"]);
-        using IDisposableReadOnlyCollection<OrtValue> keys = model.Keys.Run(run, ["encoder_hidden_states"], [states[0]], PresentEncoder);
+        keys = model.Keys.Run(run, ["encoder_hidden_states"], [states[0]], PresentEncoder);
         frames = states[0].GetTensorDataAsSpan<float>().Length / NeuralModel.FrameSize;
         for (int i = 0; i < Tensors; i++)
         {
-            encoderCache[i] = Repeated(keys[i].GetTensorDataAsSpan<float>(), mostRows);
             gathered[i] = [];
         }
     }
@@ -67,12 +65,11 @@ internal sealed class DecoderState : IDisposable
             isSame &= rows[i].Parent == i;
         }
 
-        ShareEncoder(count);
         inputs[0] = Tensor(ids.AsMemory(0, count), [count, 1]);
         for (int i = 0; i < Tensors; i++)
         {
             inputs[1 + i] = isSame ? last![1 + i] : Gathered(i, rows);
-            inputs[1 + Tensors + i] = encoderInputs[i]!;
+            inputs[1 + Tensors + i] = keys[i];
         }
 
         IDisposableReadOnlyCollection<OrtValue> output = model.Decoder.Run(run, StepInputs, inputs, StepOutputs);
@@ -95,7 +92,8 @@ internal sealed class DecoderState : IDisposable
         int needed = rows.Length * size;
         if (gathered[tensor].Length < needed)
         {
-            gathered[tensor] = new float[2 * needed];
+            ArrayPool<float>.Shared.Return(gathered[tensor]);
+            gathered[tensor] = ArrayPool<float>.Shared.Rent(2 * needed);
         }
 
         for (int row = 0; row < rows.Length && last is not null; row++)
@@ -106,43 +104,17 @@ internal sealed class DecoderState : IDisposable
         return Tensor(gathered[tensor].AsMemory(0, needed), [rows.Length, NeuralModel.Heads, length, NeuralModel.HeadSize]);
     }
 
-    private void ShareEncoder(int count)
-    {
-        if (count == encoderRows)
-        {
-            return;
-        }
-
-        for (int i = 0; i < Tensors; i++)
-        {
-            encoderInputs[i]?.Dispose();
-            encoderInputs[i] = Tensor(encoderCache[i].AsMemory(0, count * frames * NeuralModel.FrameSize), [count, NeuralModel.Heads, frames, NeuralModel.HeadSize]);
-        }
-
-        encoderRows = count;
-    }
-
     /// <inheritdoc/>
     public void Dispose()
     {
         last?.Dispose();
-        foreach (OrtValue? input in encoderInputs)
+        keys.Dispose();
+        foreach (float[] past in gathered)
         {
-            input?.Dispose();
+            ArrayPool<float>.Shared.Return(past);
         }
 
         run.Dispose();
-    }
-
-    private static float[] Repeated(ReadOnlySpan<float> values, int times)
-    {
-        float[] repeated = new float[values.Length * times];
-        for (int i = 0; i < times; i++)
-        {
-            values.CopyTo(repeated.AsSpan(i * values.Length));
-        }
-
-        return repeated;
     }
 
     private static OrtValue Tensor<T>(Memory<T> values, long[] shape)

@@ -33,7 +33,7 @@ internal sealed class WrittenAutomaton
         if (node.Tokens is null)
         {
             var found = new List<(int, WrittenNode)>();
-            Collect(node, vocabulary.Root, found);
+            Collect(node, TokenTrie.Root, found);
             node.Tokens = [.. found];
         }
 
@@ -74,7 +74,7 @@ internal sealed class WrittenAutomaton
             var next = new HashSet<WrittenItem>();
             foreach (WrittenItem item in at)
             {
-                Follow(item, c, next);
+                next.UnionWith(Steps(item, wanted => wanted == c));
             }
 
             at = next;
@@ -85,80 +85,69 @@ internal sealed class WrittenAutomaton
 
     private static bool IsEnded(WrittenItem item) => item.At == item.Text.Length && Writing.CanEnd(item.Joint);
 
-    private void Collect(WrittenNode node, TokenTrie tokens, List<(int, WrittenNode)> found)
+    private void Collect(WrittenNode node, int tokens, List<(int, WrittenNode)> found)
     {
-        foreach (char c in Characters(node))
+        Follow(node, tokens);
+        foreach (char c in node.Next.Keys.Order())
         {
-            if (tokens.Child(c) is not { } child || Next(node, c) is not { } next)
+            if (vocabulary.Tree.Child(tokens, c) is not { } child)
             {
                 continue;
             }
 
-            if (child.Token >= 0)
+            WrittenNode next = node.Next[c];
+            if (vocabulary.Tree.Token(child) is { } token)
             {
-                found.Add((child.Token, next));
+                found.Add((token, next));
             }
 
             Collect(next, child, found);
         }
     }
 
-    /// <summary>The characters that some way through the grammar can go on with.</summary>
-    private SortedSet<char> Characters(WrittenNode node)
+    /// <summary>Follows all characters that the grammar and some token go on with, in one pass over the ways.</summary>
+    private void Follow(WrittenNode node, int tokens)
     {
-        var characters = new SortedSet<char>();
+        var reached = new Dictionary<char, HashSet<WrittenItem>>();
         foreach (WrittenItem item in node.Items)
         {
-            if (item.At < item.Text.Length)
+            foreach (WrittenItem next in Steps(item, c => !node.Next.ContainsKey(c) && vocabulary.Tree.Child(tokens, c) is not null))
             {
-                characters.Add(item.Text[item.At]);
-                continue;
-            }
+                char c = next.Text[next.At - 1];
+                if (!reached.TryGetValue(c, out HashSet<WrittenItem>? items))
+                {
+                    items = [];
+                    reached.Add(c, items);
+                }
 
-            characters.UnionWith(Openings(item.Target, item.Joint).Select(o => o.Text[0]));
-            if (Writing.CanEnd(item.Joint))
-            {
-                characters.UnionWith(Writing.Endings.Where(e => e.Length > 0).Select(e => e[0]));
+                items.Add(next);
             }
         }
 
-        return characters;
-    }
-
-    private WrittenNode? Next(WrittenNode node, char c)
-    {
-        if (!node.Next.TryGetValue(c, out WrittenNode? next))
+        foreach (var (c, items) in reached)
         {
-            var items = new HashSet<WrittenItem>();
-            foreach (WrittenItem item in node.Items)
-            {
-                Follow(item, c, items);
-            }
-
-            next = items.Count == 0 ? null : Intern([.. items]);
-            node.Next.Add(c, next);
+            node.Next.Add(c, Intern([.. items]));
         }
-
-        return next;
     }
 
-    private void Follow(WrittenItem item, char c, HashSet<WrittenItem> items)
+    /// <summary>The ways on by one more character that is wanted.</summary>
+    private IEnumerable<WrittenItem> Steps(WrittenItem item, Predicate<char> isWanted)
     {
         if (item.At < item.Text.Length)
         {
-            if (item.Text[item.At] == c)
+            if (isWanted(item.Text[item.At]))
             {
-                items.Add(item with { At = item.At + 1 });
+                yield return item with { At = item.At + 1 };
             }
 
-            return;
+            yield break;
         }
 
         foreach (WrittenItem opening in Openings(item.Target, item.Joint))
         {
-            if (opening.Text[0] == c)
+            if (isWanted(opening.Text[0]))
             {
-                items.Add(opening with { At = 1, Words = Join(item.Words, opening.Words) });
+                yield return opening with { At = 1, Words = Join(item.Words, opening.Words) };
             }
         }
 
@@ -166,9 +155,9 @@ internal sealed class WrittenAutomaton
         {
             foreach (string ending in Writing.Endings)
             {
-                if (ending.Length > 0 && ending[0] == c)
+                if (ending.Length > 0 && isWanted(ending[0]))
                 {
-                    items.Add(new(Ended(item.Target), Joint.Letters, ending, 1, item.Words));
+                    yield return new(Ended(item.Target), Joint.Letters, ending, 1, item.Words);
                 }
             }
         }
