@@ -11,7 +11,7 @@ return new RootCommand("HandsFree's measurements: speed, memory and errors are m
     HearingCommand.Make(),
     EnginesCommand.Make(),
     CompareCommand.Make(),
-    DictationsCommand.Make(),
     CalibrateCommand.Make(),
+    DictationsCommand.Make(),
     MicroCommand.Make(),
 }.Parse(args).Invoke();
