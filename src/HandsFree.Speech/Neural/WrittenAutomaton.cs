@@ -74,7 +74,7 @@ internal sealed class WrittenAutomaton
             var next = new HashSet<WrittenItem>();
             foreach (WrittenItem item in at)
             {
-                next.UnionWith(Steps(item, wanted => wanted == c));
+                Follow(item, c, next);
             }
 
             at = next;
@@ -87,15 +87,13 @@ internal sealed class WrittenAutomaton
 
     private void Collect(WrittenNode node, int tokens, List<(int, WrittenNode)> found)
     {
-        Follow(node, tokens);
-        foreach (char c in node.Next.Keys.Order())
+        foreach (char c in Characters(node))
         {
-            if (vocabulary.Tree.Child(tokens, c) is not { } child)
+            if (vocabulary.Tree.Child(tokens, c) is not { } child || Next(node, c) is not { } next)
             {
                 continue;
             }
 
-            WrittenNode next = node.Next[c];
             if (vocabulary.Tree.Token(child) is { } token)
             {
                 found.Add((token, next));
@@ -105,49 +103,62 @@ internal sealed class WrittenAutomaton
         }
     }
 
-    /// <summary>Follows all characters that the grammar and some token go on with, in one pass over the ways.</summary>
-    private void Follow(WrittenNode node, int tokens)
+    /// <summary>The characters that some way through the grammar can go on with.</summary>
+    private SortedSet<char> Characters(WrittenNode node)
     {
-        var reached = new Dictionary<char, HashSet<WrittenItem>>();
+        var characters = new SortedSet<char>();
         foreach (WrittenItem item in node.Items)
         {
-            foreach (WrittenItem next in Steps(item, c => !node.Next.ContainsKey(c) && vocabulary.Tree.Child(tokens, c) is not null))
+            if (item.At < item.Text.Length)
             {
-                char c = next.Text[next.At - 1];
-                if (!reached.TryGetValue(c, out HashSet<WrittenItem>? items))
-                {
-                    items = [];
-                    reached.Add(c, items);
-                }
+                characters.Add(item.Text[item.At]);
+                continue;
+            }
 
-                items.Add(next);
+            characters.UnionWith(Openings(item.Target, item.Joint).Select(o => o.Text[0]));
+            if (Writing.CanEnd(item.Joint))
+            {
+                characters.UnionWith(Writing.Endings.Where(e => e.Length > 0).Select(e => e[0]));
             }
         }
 
-        foreach (var (c, items) in reached)
-        {
-            node.Next.Add(c, Intern([.. items]));
-        }
+        return characters;
     }
 
-    /// <summary>The ways on by one more character that is wanted.</summary>
-    private IEnumerable<WrittenItem> Steps(WrittenItem item, Predicate<char> isWanted)
+    private WrittenNode? Next(WrittenNode node, char c)
+    {
+        if (!node.Next.TryGetValue(c, out WrittenNode? next))
+        {
+            var items = new HashSet<WrittenItem>();
+            foreach (WrittenItem item in node.Items)
+            {
+                Follow(item, c, items);
+            }
+
+            next = items.Count == 0 ? null : Intern([.. items]);
+            node.Next.Add(c, next);
+        }
+
+        return next;
+    }
+
+    private void Follow(WrittenItem item, char c, HashSet<WrittenItem> items)
     {
         if (item.At < item.Text.Length)
         {
-            if (isWanted(item.Text[item.At]))
+            if (item.Text[item.At] == c)
             {
-                yield return item with { At = item.At + 1 };
+                items.Add(item with { At = item.At + 1 });
             }
 
-            yield break;
+            return;
         }
 
         foreach (WrittenItem opening in Openings(item.Target, item.Joint))
         {
-            if (isWanted(opening.Text[0]))
+            if (opening.Text[0] == c)
             {
-                yield return opening with { At = 1, Words = Join(item.Words, opening.Words) };
+                items.Add(opening with { At = 1, Words = Join(item.Words, opening.Words) });
             }
         }
 
@@ -155,9 +166,9 @@ internal sealed class WrittenAutomaton
         {
             foreach (string ending in Writing.Endings)
             {
-                if (ending.Length > 0 && isWanted(ending[0]))
+                if (ending.Length > 0 && ending[0] == c)
                 {
-                    yield return new(Ended(item.Target), Joint.Letters, ending, 1, item.Words);
+                    items.Add(new(Ended(item.Target), Joint.Letters, ending, 1, item.Words));
                 }
             }
         }

@@ -9,8 +9,8 @@ internal sealed class WrittenNode(WrittenItem[] items)
     /// <summary>The ways.</summary>
     public WrittenItem[] Items { get; } = items;
 
-    /// <summary>Where characters lead that were followed already.</summary>
-    public Dictionary<char, WrittenNode> Next { get; } = [];
+    /// <summary>Where characters lead that were tried already; null for nowhere.</summary>
+    public Dictionary<char, WrittenNode?> Next { get; } = [];
 
     /// <summary>What the text means if it ends here; null before it was asked.</summary>
     public SemanticValue[]? Endings { get; set; }
