@@ -23,6 +23,7 @@ internal sealed class Ear(
     private DateTimeOffset frameAt;
     private long framePosition;
     private volatile ListeningInForce? inForce;
+    private int prepared;
 
     /// <summary>From now on this is listened for; from any thread.</summary>
     public void Listen(ListeningInForce listening) => inForce = listening;
@@ -39,6 +40,7 @@ internal sealed class Ear(
 
     private void Take(Endpointer into, MicrophoneFrame frame)
     {
+        Prepare();
         DateTimeOffset end = frame.At + SampleTime.Of(frame.Samples.Length);
         if (expected is { } at && frame.At - at > settings.LongestGap)
         {
@@ -56,6 +58,20 @@ internal sealed class Ear(
 
         (frameAt, framePosition) = (frame.At, into.Position);
         into.Feed(frame.Samples.Span);
+    }
+
+    // Between two frames, mostly while the question is still being said: the first answer then doesn't wait for its grammar. Not all
+    // grammars at the start: the neural engine keeps 2 MiB for each, 59 MiB for all of a round.
+    private void Prepare()
+    {
+        if (open is null && inForce is { } listening && listening.Number != prepared)
+        {
+            prepared = listening.Number;
+            if (grammars.For(listening.For) is { } grammar)
+            {
+                recognizer.Prepare(grammar);
+            }
+        }
     }
 
     private void Heard(EndpointEvent happened)

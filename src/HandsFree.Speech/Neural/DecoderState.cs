@@ -1,27 +1,30 @@
+using System.Buffers;
 using Microsoft.ML.OnnxRuntime;
 
 namespace HandsFree.Speech.Neural;
 
-/// <summary>One utterance in the decoder: the encoder's frames, its keys and values, and the keys and values of every hypothesis
-/// (row) so far. Rows share the first two, which lie in memory once for each row that a step may have.</summary>
+/// <summary>One utterance in the decoder: the keys and values of the encoder's frames, and the keys and values of every hypothesis
+/// (row) so far. All rows share the first, which lie in memory once: the products in the graph broadcast them.</summary>
 internal sealed class DecoderState : IDisposable
 {
     private const int TensorsPerLayer = 2;
+    private const int Tensors = NeuralModel.Layers * TensorsPerLayer;
     private static readonly string[] PastDecoder = Names("past_key_values.{0}.decoder.{1}");
     private static readonly string[] PastEncoder = Names("past_key_values.{0}.encoder.{1}");
-    private static readonly string[] PresentDecoder = Names("present.{0}.decoder.{1}");
     private static readonly string[] PresentEncoder = Names("present.{0}.encoder.{1}");
-    private static readonly string[] StepInputs = ["input_ids", "encoder_hidden_states", "use_cache_branch", .. PastDecoder, .. PastEncoder];
-    private static readonly string[] StepOutputs = ["logits", .. PresentDecoder];
-    private static readonly string[] FirstOutputs = [.. StepOutputs, .. PresentEncoder];
+    private static readonly (int Parent, int Token)[] Beginning = [(0, Vocabulary.Start)];
+    private static readonly string[] StepInputs = ["input_ids", .. PastDecoder, .. PastEncoder];
+    private static readonly string[] StepOutputs = [PreparedModel.LastState, .. Names("present.{0}.decoder.{1}")];
 
     private readonly NeuralModel model;
     private readonly RunOptions run = new();
     private readonly int frames;
-    private readonly int mostRows;
-    private readonly float[] hidden;
-    private readonly float[][] encoderCache;
+    private readonly long[] ids;
+    private readonly float[][] gathered = new float[Tensors][];
+    private readonly OrtValue[] inputs = new OrtValue[StepInputs.Length];
+    private readonly IDisposableReadOnlyCollection<OrtValue> keys;
     private IDisposableReadOnlyCollection<OrtValue>? last;
+    private int lastRows;
     private int length;
 
     /// <summary>Runs the encoder.</summary>
@@ -31,13 +34,15 @@ internal sealed class DecoderState : IDisposable
     public DecoderState(NeuralModel model, float[] samples, int mostRows)
     {
         this.model = model;
-        this.mostRows = mostRows;
+        ids = new long[mostRows];
         using OrtValue input = OrtValue.CreateTensorValueFromMemory(samples, [1, samples.Length]);
-        using IDisposableReadOnlyCollection<OrtValue> output = model.Encoder.Run(run, ["input_values"], [input], ["last_hidden_state"]);
-        ReadOnlySpan<float> states = output[0].GetTensorDataAsSpan<float>();
-        frames = states.Length / NeuralModel.FrameSize;
-        hidden = Repeated(states, mostRows);
-        encoderCache = new float[NeuralModel.Layers * TensorsPerLayer][];
+        using IDisposableReadOnlyCollection<OrtValue> states = model.Encoder.Run(run, ["input_values"], [input], ["last_hidden_state"]);
+        keys = model.Keys.Run(run, ["encoder_hidden_states"], [states[0]], PresentEncoder);
+        frames = states[0].GetTensorDataAsSpan<float>().Length / NeuralModel.FrameSize;
+        for (int i = 0; i < Tensors; i++)
+        {
+            gathered[i] = [];
+        }
     }
 
     /// <summary>Encoder frames, one for about 24 ms.</summary>
@@ -45,26 +50,7 @@ internal sealed class DecoderState : IDisposable
 
     /// <summary>Decodes the start token: one row.</summary>
     /// <returns>The logits of the first token; valid until the next step.</returns>
-    public ReadOnlySpan<float> First()
-    {
-        using var inputs = new DisposableList();
-        inputs.Add(Tensor(new long[] { Vocabulary.Start }, [1, 1]));
-        inputs.Add(Tensor(hidden.AsMemory(0, frames * NeuralModel.FrameSize), [1, frames, NeuralModel.FrameSize]));
-        inputs.Add(Tensor(new[] { false }, [1]));
-        for (int i = 0; i < 2 * NeuralModel.Layers * TensorsPerLayer; i++)
-        {
-            inputs.Add(Tensor(Array.Empty<float>(), [1, NeuralModel.Heads, 0, NeuralModel.HeadSize]));
-        }
-
-        last = model.Decoder.Run(run, StepInputs, inputs, FirstOutputs);
-        for (int i = 0; i < encoderCache.Length; i++)
-        {
-            encoderCache[i] = Repeated(last[StepOutputs.Length + i].GetTensorDataAsSpan<float>(), mostRows);
-        }
-
-        length = 1;
-        return last[0].GetTensorDataAsSpan<float>();
-    }
+    public ReadOnlySpan<float> First() => Step(Beginning);
 
     /// <summary>Decodes one token for each row.</summary>
     /// <param name="rows">For each new row the row of the step before that it continues, and its token.</param>
@@ -72,73 +58,68 @@ internal sealed class DecoderState : IDisposable
     public ReadOnlySpan<float> Step(ReadOnlySpan<(int Parent, int Token)> rows)
     {
         int count = rows.Length;
-        long[] ids = new long[count];
+        bool isSame = last is not null && count == lastRows;
         for (int i = 0; i < count; i++)
         {
             ids[i] = rows[i].Token;
+            isSame &= rows[i].Parent == i;
         }
 
-        using var inputs = new DisposableList();
-        inputs.Add(Tensor(ids, [count, 1]));
-        inputs.Add(Tensor(hidden.AsMemory(0, count * frames * NeuralModel.FrameSize), [count, frames, NeuralModel.FrameSize]));
-        inputs.Add(Tensor(new[] { true }, [1]));
-        int size = NeuralModel.Heads * length * NeuralModel.HeadSize;
-        for (int i = 0; i < PresentDecoder.Length; i++)
+        inputs[0] = Tensor(ids.AsMemory(0, count), [count, 1]);
+        for (int i = 0; i < Tensors; i++)
         {
-            ReadOnlySpan<float> before = last![1 + i].GetTensorDataAsSpan<float>();
-            float[] gathered = new float[count * size];
-            for (int row = 0; row < count; row++)
-            {
-                before.Slice(rows[row].Parent * size, size).CopyTo(gathered.AsSpan(row * size));
-            }
-
-            inputs.Add(Tensor(gathered, [count, NeuralModel.Heads, length, NeuralModel.HeadSize]));
-        }
-
-        int cached = encoderCache[0].Length / mostRows;
-        foreach (float[] cache in encoderCache)
-        {
-            inputs.Add(Tensor(cache.AsMemory(0, count * cached), [count, NeuralModel.Heads, cached / FrameCells, NeuralModel.HeadSize]));
+            inputs[1 + i] = isSame ? last![1 + i] : Gathered(i, rows);
+            inputs[1 + Tensors + i] = keys[i];
         }
 
         IDisposableReadOnlyCollection<OrtValue> output = model.Decoder.Run(run, StepInputs, inputs, StepOutputs);
-        last!.Dispose();
+        for (int i = 0; i <= Tensors && (i == 0 || !isSame); i++)
+        {
+            inputs[i].Dispose();
+        }
+
+        last?.Dispose();
         last = output;
+        lastRows = count;
         length++;
-        return last[0].GetTensorDataAsSpan<float>();
+        return model.Table.Logits(last[0].GetTensorDataAsSpan<float>());
+    }
+
+    /// <summary>The past of the rows that the new ones continue; where each goes on by itself the last output is the past.</summary>
+    private OrtValue Gathered(int tensor, ReadOnlySpan<(int Parent, int Token)> rows)
+    {
+        int size = NeuralModel.FrameSize * length;
+        int needed = rows.Length * size;
+        if (gathered[tensor].Length < needed)
+        {
+            ArrayPool<float>.Shared.Return(gathered[tensor]);
+            gathered[tensor] = ArrayPool<float>.Shared.Rent(2 * needed);
+        }
+
+        for (int row = 0; row < rows.Length && last is not null; row++)
+        {
+            last[1 + tensor].GetTensorDataAsSpan<float>().Slice(rows[row].Parent * size, size).CopyTo(gathered[tensor].AsSpan(row * size));
+        }
+
+        return Tensor(gathered[tensor].AsMemory(0, needed), [rows.Length, NeuralModel.Heads, length, NeuralModel.HeadSize]);
     }
 
     /// <inheritdoc/>
     public void Dispose()
     {
         last?.Dispose();
-        run.Dispose();
-    }
-
-    private const int FrameCells = NeuralModel.Heads * NeuralModel.HeadSize;
-
-    private static float[] Repeated(ReadOnlySpan<float> values, int times)
-    {
-        float[] repeated = new float[values.Length * times];
-        for (int i = 0; i < times; i++)
+        keys.Dispose();
+        foreach (float[] past in gathered)
         {
-            values.CopyTo(repeated.AsSpan(i * values.Length));
+            ArrayPool<float>.Shared.Return(past);
         }
 
-        return repeated;
+        run.Dispose();
     }
 
     private static OrtValue Tensor<T>(Memory<T> values, long[] shape)
         where T : unmanaged => OrtValue.CreateTensorValueFromMemory(OrtMemoryInfo.DefaultInstance, values, shape);
 
-    private static OrtValue Tensor<T>(T[] values, long[] shape)
-        where T : unmanaged => Tensor(values.AsMemory(), shape);
-
     private static string[] Names(string pattern) =>
         [.. from layer in Enumerable.Range(0, NeuralModel.Layers) from part in (string[])["key", "value"] select string.Format(System.Globalization.CultureInfo.InvariantCulture, pattern, layer, part)];
-
-    private sealed class DisposableList : List<OrtValue>, IDisposable
-    {
-        public void Dispose() => ForEach(v => v.Dispose());
-    }
 }

@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using HandsFree.Language.Meaning;
 
 namespace HandsFree.Speech.Neural;
@@ -27,8 +28,10 @@ internal sealed class GrammarSearch(NeuralModel model, SearchOptions options)
     private sealed class Progress(WrittenAutomaton automaton, SearchOptions options)
     {
         private readonly Dictionary<SemanticValue, (double LogProbability, double Likeliest, IReadOnlyList<int> Tokens)> values = [];
-        private List<Hypothesis> open = [new(0, 0, automaton.Start, true, [])];
-        private List<(int Parent, int Token)> rows = [];
+        private readonly List<Hypothesis> open = [new(0, 0, automaton.Start, true, [])];
+        private readonly List<(int Parent, int Token)> rows = [];
+        private readonly List<Continued> next = [];
+        private readonly List<Continued> likeliest = [];
         private Hypothesis? free;
         private bool freeEnded;
         private double empty = double.NegativeInfinity;
@@ -37,12 +40,12 @@ internal sealed class GrammarSearch(NeuralModel model, SearchOptions options)
 
         public bool IsOpen => open.Any(h => h.Node is not null);
 
-        public (int Parent, int Token)[] Rows() => [.. rows];
+        public ReadOnlySpan<(int Parent, int Token)> Rows() => CollectionsMarshal.AsSpan(rows);
 
         public void Advance(ReadOnlySpan<float> logits, bool isFirst)
         {
             int size = logits.Length / Math.Max(1, open.Count);
-            var next = new List<Continued>();
+            next.Clear();
             foreach (Hypothesis h in open)
             {
                 var probabilities = new LogSoftmax(logits.Slice(h.Row * size, size));
@@ -55,7 +58,7 @@ internal sealed class GrammarSearch(NeuralModel model, SearchOptions options)
                 if (freely >= 0)
                 {
                     WrittenNode? node = h.Node is null ? null : automaton.After(h.Node, freely);
-                    next.Add(new(h.LogProbability + probabilities[freely], h.Row, freely, node, true, [.. h.Tokens, freely]));
+                    next.Add(new(h.LogProbability + probabilities[freely], h.Row, freely, node, true, h.Tokens));
                 }
 
                 if (h.Node is not null)
@@ -65,13 +68,13 @@ internal sealed class GrammarSearch(NeuralModel model, SearchOptions options)
                     {
                         if (token != freely)
                         {
-                            next.Add(new(h.LogProbability + probabilities[token], h.Row, token, node, false, [.. h.Tokens, token]));
+                            next.Add(new(h.LogProbability + probabilities[token], h.Row, token, node, false, h.Tokens));
                         }
                     }
                 }
             }
 
-            Keep(next);
+            Keep();
         }
 
         public SearchResult Result(Vocabulary vocabulary) => new(
@@ -113,47 +116,100 @@ internal sealed class GrammarSearch(NeuralModel model, SearchOptions options)
             }
         }
 
-        private void Keep(List<Continued> next)
+        private void Keep()
         {
-            double best = Math.Max(bestEnded, next.Where(n => n.Node is not null).Select(n => n.LogProbability).DefaultIfEmpty(double.NegativeInfinity).Max());
-            double floor = Math.Max(best - options.Width, FreeLogProbability(next) - options.Floor);
-            var inside = next.Where(n => n.Node is not null).OrderByDescending(n => n.LogProbability).ToList();
-            var kept = inside.TakeWhile(n => n.LogProbability >= floor).Take(options.Beam).ToList();
-            if (inside.Count > kept.Count)
+            int inside = Rank();
+            double best = Math.Max(bestEnded, inside > 0 ? likeliest[0].LogProbability : double.NegativeInfinity);
+            Continued? freely = Free();
+            double floor = Math.Max(best - options.Width, (freely?.LogProbability ?? free?.LogProbability ?? double.NegativeInfinity) - options.Floor);
+            int kept = 0;
+            while (kept < Math.Min(inside, options.Beam) && likeliest[kept].LogProbability >= floor)
             {
-                dropped = Math.Max(dropped, inside[kept.Count].LogProbability);
+                kept++;
             }
 
-            var freely = next.Where(n => n.IsFree).Take(1).ToList();
-            if (kept.Count > 0 && freely.Count > 0 && !kept.Contains(freely[0]))
+            if (inside > kept)
             {
-                kept.Add(freely[0] with { Node = null });
+                dropped = Math.Max(dropped, likeliest[kept].LogProbability);
             }
 
-            open = [.. kept.Select((n, row) => new Hypothesis(row, n.LogProbability, n.Node, n.IsFree, n.Tokens))];
-            rows = [.. kept.Select(n => (n.Parent, n.Token))];
-            if (freely.Count > 0)
+            open.Clear();
+            rows.Clear();
+            bool isFreeKept = false;
+            foreach (Continued n in CollectionsMarshal.AsSpan(likeliest)[..kept])
             {
-                free = new(0, freely[0].LogProbability, freely[0].Node, true, freely[0].Tokens);
+                Open(n, n.Node);
+                isFreeKept |= n.IsFree;
+            }
+
+            if (freely is { } off)
+            {
+                if (kept > 0 && !isFreeKept)
+                {
+                    Open(off, null);
+                }
+
+                free = new(0, off.LogProbability, off.Node, true, [.. off.Before, off.Token]);
             }
         }
 
-        private double FreeLogProbability(List<Continued> next)
+        private void Open(Continued n, WrittenNode? node)
         {
-            foreach (var n in next)
+            open.Add(new(open.Count, n.LogProbability, node, n.IsFree, [.. n.Before, n.Token]));
+            rows.Add((n.Parent, n.Token));
+        }
+
+        /// <summary>Puts the likeliest inside the grammar in order, one more than the beam holds; of equals the first stays first.</summary>
+        /// <returns>How many there are.</returns>
+        private int Rank()
+        {
+            likeliest.Clear();
+            int inside = 0;
+            foreach (Continued n in CollectionsMarshal.AsSpan(next))
             {
-                if (n.IsFree)
+                if (n.Node is null)
                 {
-                    return n.LogProbability;
+                    continue;
+                }
+
+                inside++;
+                int at = likeliest.Count;
+                while (at > 0 && n.LogProbability > likeliest[at - 1].LogProbability)
+                {
+                    at--;
+                }
+
+                if (at > options.Beam)
+                {
+                    continue;
+                }
+
+                likeliest.Insert(at, n);
+                if (likeliest.Count > options.Beam + 1)
+                {
+                    likeliest.RemoveAt(likeliest.Count - 1);
                 }
             }
 
-            return free?.LogProbability ?? double.NegativeInfinity;
+            return inside;
+        }
+
+        private Continued? Free()
+        {
+            foreach (Continued n in CollectionsMarshal.AsSpan(next))
+            {
+                if (n.IsFree)
+                {
+                    return n;
+                }
+            }
+
+            return null;
         }
     }
 
     /// <summary>A hypothesis and one more token.</summary>
-    private sealed record Continued(double LogProbability, int Parent, int Token, WrittenNode? Node, bool IsFree, IReadOnlyList<int> Tokens);
+    private readonly record struct Continued(double LogProbability, int Parent, int Token, WrittenNode? Node, bool IsFree, IReadOnlyList<int> Before);
 
     private static double LogAdd(double a, double b) => Math.Max(a, b) + Math.Log(1 + Math.Exp(-Math.Abs(a - b)));
 }

@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace HandsFree.Speech.Neural;
 
 /// <summary>The logits of one row as natural log probabilities, computed only where they are asked for.</summary>
@@ -12,13 +14,7 @@ internal readonly ref struct LogSoftmax
         this.logits = logits;
         Best = IndexOfMost(logits);
         float most = logits[Best];
-        double sum = 0;
-        foreach (float logit in logits)
-        {
-            sum += MathF.Exp(logit - most);
-        }
-
-        normaliser = most + Math.Log(sum);
+        normaliser = most + Math.Log(SumOfExponentials(logits, most));
     }
 
     /// <summary>The likeliest token.</summary>
@@ -35,14 +31,46 @@ internal readonly ref struct LogSoftmax
     /// <summary>The log probability of a token.</summary>
     public double this[int token] => logits[token] - normaliser;
 
-    private static int IndexOfMost(ReadOnlySpan<float> values)
+    private static double SumOfExponentials(ReadOnlySpan<float> logits, float most)
     {
-        int most = 0;
-        for (int i = 1; i < values.Length; i++)
+        var shift = new Vector<float>(most);
+        double sum = 0;
+        int at = 0;
+        for (; at <= logits.Length - Vector<float>.Count; at += Vector<float>.Count)
         {
-            most = values[i] > values[most] ? i : most;
+            Vector<float> exponentials = Vector.Exp(new Vector<float>(logits[at..]) - shift);
+            Vector.Widen(exponentials, out Vector<double> low, out Vector<double> high);
+            sum += Vector.Sum(low + high);
         }
 
-        return most;
+        for (; at < logits.Length; at++)
+        {
+            sum += MathF.Exp(logits[at] - most);
+        }
+
+        return sum;
+    }
+
+    private static int IndexOfMost(ReadOnlySpan<float> values)
+    {
+        var most = new Vector<float>(float.NegativeInfinity);
+        int at = 0;
+        for (; at <= values.Length - Vector<float>.Count; at += Vector<float>.Count)
+        {
+            most = Vector.Max(most, new Vector<float>(values[at..]));
+        }
+
+        float highest = float.NegativeInfinity;
+        for (int i = 0; i < Vector<float>.Count; i++)
+        {
+            highest = Math.Max(highest, most[i]);
+        }
+
+        foreach (float value in values[at..])
+        {
+            highest = Math.Max(highest, value);
+        }
+
+        return values.IndexOf(highest);
     }
 }

@@ -17,18 +17,27 @@ internal sealed class NeuralModel : IDisposable
     /// <summary>Numbers an encoder frame.</summary>
     public const int FrameSize = Heads * HeadSize;
 
-    private NeuralModel(InferenceSession encoder, InferenceSession decoder, Vocabulary vocabulary)
+    private NeuralModel(InferenceSession encoder, InferenceSession keys, InferenceSession decoder, TokenTable table, Vocabulary vocabulary)
     {
         Encoder = encoder;
+        Keys = keys;
         Decoder = decoder;
+        Table = table;
         Vocabulary = vocabulary;
     }
 
     /// <summary>input_values [1, samples] to last_hidden_state [1, frames, 416].</summary>
     public InferenceSession Encoder { get; }
 
-    /// <summary>One token to the logits of the next.</summary>
+    /// <summary>encoder_hidden_states [1, frames, 416] to the keys and values that every step looks at,
+    /// present.{0..7}.encoder.{key,value} [1, 8, frames, 52].</summary>
+    public InferenceSession Keys { get; }
+
+    /// <summary>One token to the last state of the next.</summary>
     public InferenceSession Decoder { get; }
+
+    /// <summary>From that state to the logits.</summary>
+    public TokenTable Table { get; }
 
     /// <summary>The tokens.</summary>
     public Vocabulary Vocabulary { get; }
@@ -43,18 +52,20 @@ internal sealed class NeuralModel : IDisposable
     public static NeuralModel Load(string folder, string cacheFolder, int threads)
     {
         var prepared = new PreparedModel(cacheFolder);
-        string encoder = prepared.Of(Path.Combine(folder, Files[0]));
-        string decoder = prepared.Of(Path.Combine(folder, Files[1]));
-        Task<InferenceSession> loading = Task.Run(() => Open(encoder, threads));
+        string decoder = Path.Combine(folder, Files[1]);
+        string encoderFile = prepared.Encoder(Path.Combine(folder, Files[0])), keysFile = prepared.Keys(decoder), stepFile = prepared.Step(decoder), tableFile = prepared.Table(decoder);
+        Task<InferenceSession> encoder = Task.Run(() => Open(encoderFile, threads));
+        Task<InferenceSession> keys = Task.Run(() => Open(keysFile, threads));
+        Task<InferenceSession> step = Task.Run(() => Open(stepFile, threads));
         Vocabulary vocabulary = Vocabulary.Read(Path.Combine(folder, Files[2]));
-        InferenceSession decoding = Open(decoder, threads);
-        return new(loading.GetAwaiter().GetResult(), decoding, vocabulary);
+        return new(encoder.GetAwaiter().GetResult(), keys.GetAwaiter().GetResult(), step.GetAwaiter().GetResult(), TokenTable.Read(tableFile), vocabulary);
     }
 
     /// <inheritdoc/>
     public void Dispose()
     {
         Encoder.Dispose();
+        Keys.Dispose();
         Decoder.Dispose();
     }
 
@@ -65,10 +76,15 @@ internal sealed class NeuralModel : IDisposable
             IntraOpNumThreads = threads,
             InterOpNumThreads = 1,
             GraphOptimizationLevel = GraphOptimizationLevel.ORT_DISABLE_ALL,
+            EnableCpuMemArena = false,
             LogSeverityLevel = OrtLoggingLevel.ORT_LOGGING_LEVEL_ERROR,
         };
         options.AddSessionConfigEntry("session.load_model_format", "ORT");
-        options.AddSessionConfigEntry("session.use_mmap", "1");
+
+        // The weights stay in the mapped file: not copied when it is loaded, and not copied again into another order.
+        options.AddSessionConfigEntry("session.use_memory_mapped_ort_model", "1");
+        options.AddSessionConfigEntry("session.use_ort_model_bytes_for_initializers", "1");
+        options.AddSessionConfigEntry("session.disable_prepacking", "1");
         return new InferenceSession(path, options);
     }
 }

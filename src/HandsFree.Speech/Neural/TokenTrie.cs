@@ -1,32 +1,40 @@
 namespace HandsFree.Speech.Neural;
 
-/// <summary>A tree of tokens by their characters.</summary>
+/// <summary>A tree of tokens by their characters. Its nodes are numbers, so that the whole vocabulary is one table.</summary>
 internal sealed class TokenTrie
 {
-    private Dictionary<char, TokenTrie>? children;
+    /// <summary>The node of no text.</summary>
+    public const int Root = 0;
 
-    /// <summary>The token that ends here, or -1.</summary>
-    public int Token { get; private set; } = -1;
+    private const int None = -1;
+    private readonly Dictionary<(int Node, char Character), int> children = [];
+    private readonly List<int> tokens = [None];
 
-    /// <summary>The child of a character, or null.</summary>
-    public TokenTrie? Child(char c) => children?.GetValueOrDefault(c);
+    /// <summary>The token whose text ends at a node, or null.</summary>
+    public int? Token(int node) => tokens[node] == None ? null : tokens[node];
+
+    /// <summary>The child of a node by a character, or null.</summary>
+    public int? Child(int node, char c) => children.TryGetValue((node, c), out int child) ? child : null;
 
     /// <summary>Adds a token; of two with the same text the first is kept.</summary>
     public void Add(string text, int token)
     {
-        TokenTrie at = this;
+        int at = Root;
         foreach (char c in text)
         {
-            at.children ??= [];
-            if (!at.children.TryGetValue(c, out TokenTrie? child))
+            if (!children.TryGetValue((at, c), out int child))
             {
-                child = new TokenTrie();
-                at.children.Add(c, child);
+                child = tokens.Count;
+                tokens.Add(None);
+                children.Add((at, c), child);
             }
 
             at = child;
         }
 
-        at.Token = at.Token < 0 ? token : at.Token;
+        if (tokens[at] == None)
+        {
+            tokens[at] = token;
+        }
     }
 }

@@ -21,18 +21,18 @@ internal sealed class Vocabulary
     internal Vocabulary(string[] texts)
     {
         this.texts = texts;
-        Root = new TokenTrie();
+        Tree = new TokenTrie();
         for (int token = FirstText; token < texts.Length; token++)
         {
             if (texts[token].Length > 0)
             {
-                Root.Add(texts[token], token);
+                Tree.Add(texts[token], token);
             }
         }
     }
 
     /// <summary>All text tokens by their characters, blanks as ' '.</summary>
-    public TokenTrie Root { get; }
+    public TokenTrie Tree { get; }
 
     /// <summary>Reads the token list.</summary>
     /// <exception cref="InvalidDataException">The file ends inside a token.</exception>

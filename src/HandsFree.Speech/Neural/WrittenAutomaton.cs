@@ -33,7 +33,7 @@ internal sealed class WrittenAutomaton
         if (node.Tokens is null)
         {
             var found = new List<(int, WrittenNode)>();
-            Collect(node, vocabulary.Root, found);
+            Collect(node, TokenTrie.Root, found);
             node.Tokens = [.. found];
         }
 
@@ -85,18 +85,18 @@ internal sealed class WrittenAutomaton
 
     private static bool IsEnded(WrittenItem item) => item.At == item.Text.Length && Writing.CanEnd(item.Joint);
 
-    private void Collect(WrittenNode node, TokenTrie tokens, List<(int, WrittenNode)> found)
+    private void Collect(WrittenNode node, int tokens, List<(int, WrittenNode)> found)
     {
         foreach (char c in Characters(node))
         {
-            if (tokens.Child(c) is not { } child || Next(node, c) is not { } next)
+            if (vocabulary.Tree.Child(tokens, c) is not { } child || Next(node, c) is not { } next)
             {
                 continue;
             }
 
-            if (child.Token >= 0)
+            if (vocabulary.Tree.Token(child) is { } token)
             {
-                found.Add((child.Token, next));
+                found.Add((token, next));
             }
 
             Collect(next, child, found);

@@ -8,6 +8,7 @@ public sealed class ScriptedRecognizer(IEnumerable<Hearing> answers) : IRecogniz
 {
     private readonly Queue<Hearing> queue = new(answers);
     private readonly List<Grammar> asked = [];
+    private readonly List<Grammar> prepared = [];
     private bool disposed;
 
     /// <inheritdoc/>
@@ -15,6 +16,9 @@ public sealed class ScriptedRecognizer(IEnumerable<Hearing> answers) : IRecogniz
 
     /// <summary>The grammars of the calls so far, in order.</summary>
     public IReadOnlyList<Grammar> Asked => asked;
+
+    /// <summary>The grammars that were made ready, in order.</summary>
+    public IReadOnlyList<Grammar> Prepared => prepared;
 
     /// <summary>How many answers are left.</summary>
     public int Left => queue.Count;
@@ -24,6 +28,7 @@ public sealed class ScriptedRecognizer(IEnumerable<Hearing> answers) : IRecogniz
     {
         ObjectDisposedException.ThrowIf(disposed, this);
         ArgumentNullException.ThrowIfNull(grammar);
+        prepared.Add(grammar);
     }
 
     /// <summary>Gives the next answer, whatever the samples.</summary>

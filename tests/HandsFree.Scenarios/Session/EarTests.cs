@@ -2,6 +2,7 @@ using HandsFree.App.Hear;
 using HandsFree.App.Session;
 using HandsFree.Core.Dialogue;
 using HandsFree.Core.Meanings;
+using HandsFree.Speech;
 using HandsFree.Speech.Scripted;
 using HandsFree.TestKit;
 using Shouldly;
@@ -37,12 +38,45 @@ public sealed class EarTests
         Hear(Noon, null, (0, 500, true), (2_000, 1_500, false))
             .ShouldBe([new SessionEvent.SpeechBegan(1), new SessionEvent.SpeechOver(1, null)]);
 
-    private static List<SessionEvent> Hear(DateTimeOffset since, string? heard, params (int At, int Length, bool Speech)[] sound)
+    [Fact]
+    public void What_was_decoded_in_the_pause_is_the_answer_and_is_not_decoded_again()
+    {
+        var (posted, engine) = Play([Heard.In(Grammars.For(YesNo)!, "yes")], Noon, (0, 1_000, false), (1_000, 600, true), (1_600, 1_500, false));
+        engine.Asked.Count.ShouldBe(1);
+        Meant(posted).ShouldBe(new Meaning.Answer(true));
+    }
+
+    [Fact]
+    public void What_was_decoded_in_a_pause_is_void_when_speech_goes_on()
+    {
+        HandsFree.Speech.Hearing tooEarly = new(HearingOutcome.NoReading, [], "");
+        var (posted, engine) = Play([tooEarly, Heard.In(Grammars.For(YesNo)!, "no")], Noon,
+            (0, 1_000, false), (1_000, 600, true), (1_600, 300, false), (1_900, 600, true), (2_500, 1_500, false));
+        engine.Asked.Count.ShouldBe(2);
+        Meant(posted).ShouldBe(new Meaning.Answer(false));
+    }
+
+    [Fact]
+    public void The_grammar_in_force_is_prepared_before_speech_begins()
+    {
+        var (_, engine) = Play([], Noon, (0, 500, false));
+        engine.Prepared.ShouldBe([Grammars.For(YesNo)!]);
+        engine.Asked.ShouldBeEmpty();
+    }
+
+    private static Meaning Meant(List<SessionEvent> posted) =>
+        posted.OfType<SessionEvent.SpeechOver>().ShouldHaveSingleItem().Heard.ShouldBeOfType<DialogueEvent.Utterance>().Meaning;
+
+    private static List<SessionEvent> Hear(DateTimeOffset since, string? heard, params (int At, int Length, bool Speech)[] sound) =>
+        Play(heard is null ? [] : [Heard.In(Grammars.For(YesNo)!, heard)], since, sound).Posted;
+
+    private static (List<SessionEvent> Posted, ScriptedRecognizer Engine) Play(
+        HandsFree.Speech.Hearing[] answers, DateTimeOffset since, params (int At, int Length, bool Speech)[] sound)
     {
         EventQueue queue = new();
         using PlayedSound microphone = new(Noon, sound);
         using LoudIsSpeech detector = new();
-        using ScriptedRecognizer engine = new(heard is null ? [] : [Heard.In(Grammars.For(YesNo)!, heard)]);
+        using ScriptedRecognizer engine = new(answers);
         Ear ear = new(microphone, detector, engine, Grammars, new EchoGate(TimeSpan.Zero, TimeSpan.Zero), queue, new SessionSettings());
         ear.Listen(new ListeningInForce(1, YesNo, since));
         ear.Run(TestContext.Current.CancellationToken);
@@ -53,7 +87,7 @@ public sealed class EarTests
             posted.Add(next);
         }
 
-        return posted;
+        return (posted, engine);
     }
 
     /// <summary>Sound of given pieces, in milliseconds; what no piece covers is a gap.</summary>
