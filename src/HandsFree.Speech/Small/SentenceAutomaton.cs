@@ -10,13 +10,14 @@ namespace HandsFree.Speech.Small;
 internal sealed class SentenceAutomaton
 {
     private readonly WordAutomaton words;
-    private readonly Func<string, int> place;
+    private readonly Func<string, int?> place;
     private readonly Dictionary<ImmutableArray<Configuration>, SentenceState> states = new(SameConfigurations.Only);
 
     /// <summary>Of a grammar.</summary>
     /// <param name="grammar">The grammar.</param>
-    /// <param name="place">A word's place in the network's rows; throws for a word that it doesn't know.</param>
-    internal SentenceAutomaton(Grammar grammar, Func<string, int> place)
+    /// <param name="place">A word's place in the network's rows; null for a word that it doesn't know: sentences with it are left out,
+    /// and what is said there falls to "none of these".</param>
+    internal SentenceAutomaton(Grammar grammar, Func<string, int?> place)
     {
         words = new(grammar);
         this.place = place;
@@ -33,7 +34,9 @@ internal sealed class SentenceAutomaton
     internal SentenceArc[] Arcs(SentenceState state) => state.Arcs ??= [.. state.Configurations
         .SelectMany(c => words.Next(c).Arcs)
         .GroupBy(a => a.Word, StringComparer.Ordinal)
-        .Select(g => new SentenceArc(place(g.Key), [.. g.Select(a => a.Target).Distinct()]))];
+        .Select(g => (Place: place(g.Key), Arcs: g))
+        .Where(g => g.Place is not null)
+        .Select(g => new SentenceArc(g.Place!.Value, [.. g.Arcs.Select(a => a.Target).Distinct()]))];
 
     /// <summary>The state that an arc leads to.</summary>
     internal SentenceState Target(SentenceArc arc) => arc.Target ??= Intern(arc.Configurations);

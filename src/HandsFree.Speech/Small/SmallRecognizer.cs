@@ -37,6 +37,10 @@ public sealed class SmallRecognizer : IRecognizer
         Automaton(grammar);
     }
 
+    /// <summary>The words of a grammar that the network has not learned, sorted. A sentence with one of them is not heard; it is learned
+    /// by training again (tests/HandsFree.Training).</summary>
+    public IReadOnlyList<string> Unlearned(Grammar grammar) => model.Missing(grammar);
+
     /// <inheritdoc/>
     public Hearing Hear(ReadOnlySpan<float> samples, Grammar grammar)
     {
@@ -88,13 +92,6 @@ public sealed class SmallRecognizer : IRecognizer
     {
         if (!automata.TryGetValue(grammar, out SentenceAutomaton? automaton) || automaton.Size > MostStates)
         {
-            string[] missing = model.Missing(grammar);
-            if (missing.Length > 0)
-            {
-                throw new GrammarException($"the grammar {grammar.Name}: the engine small has not learned \"{string.Join("\", \"", missing)}\"; "
-                    + "use other words in the grammar, another engine, or train it again (tests/HandsFree.Training)");
-            }
-
             automaton = new(grammar, model.Place);
             automata[grammar] = automaton;
         }

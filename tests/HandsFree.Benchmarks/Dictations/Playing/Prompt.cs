@@ -17,7 +17,7 @@ internal sealed partial record Prompt
         (Wants.JustNow, @"^Was it taken just now\?"),
         (Wants.Symptom, @"^Short of breath\?|^Chest pain, headache, or weakness\?"),
         (Wants.Unwanted, @"^Remove |^Tell the nurse that you are worried\?|^Did the resident wake to your voice\?"),
-        (Wants.SayingAgain, @"^Say the number again, digit by digit\.|^Say it once more\."),
+        (Wants.SayingAgain, @"^Say the number again, digit by digit\.|^Say again what you counted, digit by digit\.|^Say it once more\."),
         (Wants.Digits, @"^Say the digits, one by one\."),
         (Wants.Value, @"^Say (each digit of )?the (?<sign>temperature|pulse|respirations|blood pressure|oxygen|weight|pain)\."),
         (Wants.WholeReading, @"^Say the whole reading\.|^Say what it is, then the number\."),
@@ -33,6 +33,8 @@ internal sealed partial record Prompt
         + @"|^Use the call light now\.$|^Tell the nurse (before you leave|this shift)\.$|^I cannot call\.$|^Use the call light\.$|^Do not use (the left|the right|this) arm\.$"
         + @"|, is not possible\.$|is left open\.$| left open| to recheck|^No readings for |^Noted for the reading that comes\.$|^Nothing is open\.$|^All is taken\.$"
         + @"|^The rest is over\.$|^Now the |^The .+ waits\.$|^(Temperature|Pulse|Respirations|Blood pressure|Oxygen)\?$|^Saved: |^Careful, two residents have this name\."
+        + @"|^Blood pressure in .+ minutes?\.$|^The round goes on\.$|^Still to take: |^Each digit by itself\.$|^Count until the tone\.$|^Next: |^Nobody is left in the round\.$"
+        + @"|^Moved here lately, |^On the list as away, |^(Machine|By hand), for this round\.$|^The rest (begins now|is done)\.$"
         + @"|^Nothing is saved for this resident\.$|^The record does not work\.|^Tell your supervisor\.|^Write it on paper\.";
 
     /// <summary>The text.</summary>
