@@ -5,6 +5,7 @@ set -euo pipefail
 HANDSFREE_ROOT="${HANDSFREE_ROOT:-$(cd "$(dirname "$0")/.." && pwd -P)}"
 export HANDSFREE_ROOT
 . "$HANDSFREE_ROOT/scripts/common.sh"
+unset ORT_DISABLE_TELEMETRY # the program itself must keep silent, without the launcher
 if ! have strace || ! strace -o /dev/null true 2>/dev/null; then
     say "handsfree: strace can't run here; install it (Debian: strace) and allow tracing."
     exit 2

@@ -1,3 +1,4 @@
+using HandsFree.Audio.Runtime;
 using Microsoft.ML.OnnxRuntime;
 
 namespace HandsFree.Audio.Endpointing;
@@ -36,12 +37,10 @@ public sealed class SileroSpeechDetector : ISpeechDetector
             throw new FileNotFoundException($"{modelPath}: no such file", modelPath);
         }
 
-        using SessionOptions options = new()
-        {
-            IntraOpNumThreads = 1,
-            InterOpNumThreads = 1,
-            LogSeverityLevel = OrtLoggingLevel.ORT_LOGGING_LEVEL_ERROR,
-        };
+        using SessionOptions options = SilentRuntime.Options();
+        options.IntraOpNumThreads = 1;
+        options.InterOpNumThreads = 1;
+        options.LogSeverityLevel = OrtLoggingLevel.ORT_LOGGING_LEVEL_ERROR;
         _session = new InferenceSession(modelPath, options);
         _inputs =
         [

@@ -1,3 +1,4 @@
+using HandsFree.Audio.Runtime;
 using Microsoft.ML.OnnxRuntime;
 
 namespace HandsFree.Speech.Neural;
@@ -71,14 +72,12 @@ internal sealed class NeuralModel : IDisposable
 
     private static InferenceSession Open(string path, int threads)
     {
-        using var options = new SessionOptions
-        {
-            IntraOpNumThreads = threads,
-            InterOpNumThreads = 1,
-            GraphOptimizationLevel = GraphOptimizationLevel.ORT_DISABLE_ALL,
-            EnableCpuMemArena = false,
-            LogSeverityLevel = OrtLoggingLevel.ORT_LOGGING_LEVEL_ERROR,
-        };
+        using SessionOptions options = SilentRuntime.Options();
+        options.IntraOpNumThreads = threads;
+        options.InterOpNumThreads = 1;
+        options.GraphOptimizationLevel = GraphOptimizationLevel.ORT_DISABLE_ALL;
+        options.EnableCpuMemArena = false;
+        options.LogSeverityLevel = OrtLoggingLevel.ORT_LOGGING_LEVEL_ERROR;
         options.AddSessionConfigEntry("session.load_model_format", "ORT");
 
         // The weights stay in the mapped file: not copied when it is loaded, and not copied again into another order.

@@ -2,6 +2,7 @@ using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics.X86;
 using System.Security.Cryptography;
 using System.Text;
+using HandsFree.Audio.Runtime;
 using Microsoft.ML.OnnxRuntime;
 
 namespace HandsFree.Speech.Neural;
@@ -98,7 +99,10 @@ internal sealed class PreparedModel(string cacheFolder)
 
     private static void Convert(string from, string to, GraphOptimizationLevel level, string load, string save)
     {
-        using var options = new SessionOptions { GraphOptimizationLevel = level, OptimizedModelFilePath = to, LogSeverityLevel = OrtLoggingLevel.ORT_LOGGING_LEVEL_ERROR };
+        using SessionOptions options = SilentRuntime.Options();
+        options.GraphOptimizationLevel = level;
+        options.OptimizedModelFilePath = to;
+        options.LogSeverityLevel = OrtLoggingLevel.ORT_LOGGING_LEVEL_ERROR;
         options.AddSessionConfigEntry("session.load_model_format", load);
         options.AddSessionConfigEntry("session.save_model_format", save);
         using var session = new InferenceSession(from, options);

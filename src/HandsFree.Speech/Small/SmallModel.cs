@@ -1,4 +1,5 @@
 using System.Reflection;
+using HandsFree.Audio.Runtime;
 using HandsFree.Language.Grammars;
 using Microsoft.ML.OnnxRuntime;
 
@@ -40,14 +41,12 @@ internal sealed class SmallModel : IDisposable
     /// <param name="threads">Processor threads for one hearing, from 1.</param>
     internal static SmallModel Load(int threads)
     {
-        using var options = new SessionOptions
-        {
-            IntraOpNumThreads = threads,
-            InterOpNumThreads = 1,
-            GraphOptimizationLevel = GraphOptimizationLevel.ORT_ENABLE_ALL,
-            EnableMemoryPattern = false,
-            EnableCpuMemArena = false,
-        };
+        using SessionOptions options = SilentRuntime.Options();
+        options.IntraOpNumThreads = threads;
+        options.InterOpNumThreads = 1;
+        options.GraphOptimizationLevel = GraphOptimizationLevel.ORT_ENABLE_ALL;
+        options.EnableMemoryPattern = false;
+        options.EnableCpuMemArena = false;
         using var text = new StreamReader(Resource(WordList));
         string[] words = text.ReadToEnd().Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
         using var bytes = new MemoryStream();
