@@ -10,13 +10,14 @@ namespace HandsFree.Speech.Small;
 internal sealed class SentenceAutomaton
 {
     private readonly WordAutomaton words;
-    private readonly Func<string, int> place;
+    private readonly Func<string, int?> place;
     private readonly Dictionary<ImmutableArray<Configuration>, SentenceState> states = new(SameConfigurations.Only);
 
     /// <summary>Of a grammar.</summary>
     /// <param name="grammar">The grammar.</param>
-    /// <param name="place">A word's place in the network's rows; throws for a word that it doesn't know.</param>
-    internal SentenceAutomaton(Grammar grammar, Func<string, int> place)
+    /// <param name="place">A word's place in the network's rows; null for a word that it has not learned: no sentence with it is in the
+    /// automaton.</param>
+    internal SentenceAutomaton(Grammar grammar, Func<string, int?> place)
     {
         words = new(grammar);
         this.place = place;
@@ -29,11 +30,14 @@ internal sealed class SentenceAutomaton
     /// <summary>How many of the grammar's configurations were unfolded so far.</summary>
     internal int Size => words.Size;
 
-    /// <summary>The words that can follow; a word occurs once.</summary>
+    /// <summary>The learned words that can follow; a word occurs once.</summary>
     internal SentenceArc[] Arcs(SentenceState state) => state.Arcs ??= [.. state.Configurations
         .SelectMany(c => words.Next(c).Arcs)
         .GroupBy(a => a.Word, StringComparer.Ordinal)
-        .Select(g => new SentenceArc(place(g.Key), [.. g.Select(a => a.Target).Distinct()]))];
+        .SelectMany(g => place(g.Key) is { } learned ? [new SentenceArc(learned, [.. g.Select(a => a.Target).Distinct()])] : Array.Empty<SentenceArc>())];
+
+    /// <summary>Whether any word can follow, learned or not.</summary>
+    internal bool MayGoOn(SentenceState state) => state.Configurations.Any(c => !words.Next(c).Arcs.IsEmpty);
 
     /// <summary>The state that an arc leads to.</summary>
     internal SentenceState Target(SentenceArc arc) => arc.Target ??= Intern(arc.Configurations);

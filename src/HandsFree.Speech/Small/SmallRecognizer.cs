@@ -30,6 +30,9 @@ public sealed class SmallRecognizer : IRecognizer
     /// <param name="threads">Processor threads for one hearing, from 1.</param>
     public static SmallRecognizer Open(int threads = 1) => new(SmallModel.Load(threads), SmallParameters.Measured);
 
+    /// <summary>The words of grammars that the network has not learned, sorted: a sentence with one of them is none of these.</summary>
+    public IReadOnlyList<string> NotLearned(IEnumerable<Grammar> grammars) => model.Missing(grammars);
+
     /// <inheritdoc/>
     public void Prepare(Grammar grammar)
     {
@@ -88,13 +91,6 @@ public sealed class SmallRecognizer : IRecognizer
     {
         if (!automata.TryGetValue(grammar, out SentenceAutomaton? automaton) || automaton.Size > MostStates)
         {
-            string[] missing = model.Missing(grammar);
-            if (missing.Length > 0)
-            {
-                throw new GrammarException($"the grammar {grammar.Name}: the engine small has not learned \"{string.Join("\", \"", missing)}\"; "
-                    + "use other words in the grammar, another engine, or train it again (tests/HandsFree.Training)");
-            }
-
             automaton = new(grammar, model.Place);
             automata[grammar] = automaton;
         }
