@@ -1,4 +1,5 @@
 using HandsFree.App.Composition;
+using HandsFree.App.Hear;
 using HandsFree.Speech;
 using HandsFree.Speech.Neural;
 using HandsFree.Speech.Small;
@@ -25,7 +26,7 @@ internal sealed class Engines(ProgramPaths paths)
             (IRecognizer? named, string? why) = Open(wanted, threads);
             return named is null
                 ? EngineChoice.None($"the engine {wanted} that {wantedBy} asks for can't hear here: {why}")
-                : EngineChoice.Of(named, wanted == EngineNames.All[0] ? $"the engine {wanted} hears" : $"the engine {wanted} hears, because {wantedBy} says so");
+                : EngineChoice.Of(named, (wanted == EngineNames.All[0] ? $"the engine {wanted} hears" : $"the engine {wanted} hears, because {wantedBy} says so") + Deaf(named));
         }
 
         List<string> reasons = [];
@@ -35,13 +36,26 @@ internal sealed class Engines(ProgramPaths paths)
             if (found is not null)
             {
                 string line = reasons.Count == 0 ? $"the engine {name} hears" : $"the engine {name} hears; {string.Join("; ", reasons)}";
-                return EngineChoice.Of(found, line);
+                return EngineChoice.Of(found, line + Deaf(found));
             }
 
             reasons.Add($"not {name}: {why}");
         }
 
         return EngineChoice.None($"no engine can hear here ({string.Join("; ", reasons)}); run scripts/setup.sh --again");
+    }
+
+    /// <summary>What the line adds about words of the grammars that an engine never hears; mostly nothing.</summary>
+    private string Deaf(IRecognizer recognizer)
+    {
+        if (recognizer is not SmallRecognizer small)
+        {
+            return "";
+        }
+
+        GrammarShelf shelf = new(paths.Grammars);
+        IReadOnlyList<string> words = small.NotLearned(GrammarShelf.States.Select(state => shelf.Of(state)));
+        return words.Count == 0 ? "" : $"; sentences with these words are not heard: {string.Join(", ", words)}";
     }
 
     private (IRecognizer? Recognizer, string? WhyNot) Open(string name, int threads) => name switch

@@ -115,7 +115,7 @@ internal static class CtcForward
             bool isEmpty = way.State == automaton.Start && way.Words is null;
             empty += isEmpty ? probability : 0;
             unfinished += meanings.Length == 0 && !isEmpty ? probability : 0;
-            mayGoOn += meanings.Length > 0 && automaton.Arcs(way.State).Length > 0 ? probability : 0;
+            mayGoOn += meanings.Length > 0 && automaton.MayGoOn(way.State) ? probability : 0;
             foreach (SemanticValue meaning in meanings)
             {
                 double share = probability / meanings.Length;

@@ -15,8 +15,8 @@ internal sealed class SentenceAutomaton
 
     /// <summary>Of a grammar.</summary>
     /// <param name="grammar">The grammar.</param>
-    /// <param name="place">A word's place in the network's rows; null for a word that it doesn't know: sentences with it are left out,
-    /// and what is said there falls to "none of these".</param>
+    /// <param name="place">A word's place in the network's rows; null for a word that it has not learned: no sentence with it is in the
+    /// automaton.</param>
     internal SentenceAutomaton(Grammar grammar, Func<string, int?> place)
     {
         words = new(grammar);
@@ -30,13 +30,14 @@ internal sealed class SentenceAutomaton
     /// <summary>How many of the grammar's configurations were unfolded so far.</summary>
     internal int Size => words.Size;
 
-    /// <summary>The words that can follow; a word occurs once.</summary>
+    /// <summary>The learned words that can follow; a word occurs once.</summary>
     internal SentenceArc[] Arcs(SentenceState state) => state.Arcs ??= [.. state.Configurations
         .SelectMany(c => words.Next(c).Arcs)
         .GroupBy(a => a.Word, StringComparer.Ordinal)
-        .Select(g => (Place: place(g.Key), Arcs: g))
-        .Where(g => g.Place is not null)
-        .Select(g => new SentenceArc(g.Place!.Value, [.. g.Arcs.Select(a => a.Target).Distinct()]))];
+        .SelectMany(g => place(g.Key) is { } learned ? [new SentenceArc(learned, [.. g.Select(a => a.Target).Distinct()])] : Array.Empty<SentenceArc>())];
+
+    /// <summary>Whether any word can follow, learned or not.</summary>
+    internal bool MayGoOn(SentenceState state) => state.Configurations.Any(c => !words.Next(c).Arcs.IsEmpty);
 
     /// <summary>The state that an arc leads to.</summary>
     internal SentenceState Target(SentenceArc arc) => arc.Target ??= Intern(arc.Configurations);

@@ -55,11 +55,12 @@ internal sealed class SmallModel : IDisposable
         return new(new InferenceSession(bytes.ToArray(), options), words);
     }
 
-    /// <summary>The place of a word in a row; null where it is none of <see cref="Words"/>.</summary>
+    /// <summary>The place of a word in a row; null for a word that is none of <see cref="Words"/>.</summary>
     internal int? Place(string word) => places.TryGetValue(word, out int place) ? place : null;
 
     /// <summary>The words that the network does not know, sorted.</summary>
-    internal string[] Missing(Grammar grammar) => [.. grammar.Words.Where(w => !places.ContainsKey(w)).Order(StringComparer.Ordinal)];
+    internal string[] Missing(IEnumerable<Grammar> grammars) =>
+        [.. grammars.SelectMany(g => g.Words).Where(w => !places.ContainsKey(w)).Distinct().Order(StringComparer.Ordinal)];
 
     /// <summary>Runs the network.</summary>
     /// <param name="samples">16 kHz mono in [-1, 1].</param>

@@ -30,16 +30,15 @@ public sealed class SmallRecognizer : IRecognizer
     /// <param name="threads">Processor threads for one hearing, from 1.</param>
     public static SmallRecognizer Open(int threads = 1) => new(SmallModel.Load(threads), SmallParameters.Measured);
 
+    /// <summary>The words of grammars that the network has not learned, sorted: a sentence with one of them is none of these.</summary>
+    public IReadOnlyList<string> NotLearned(IEnumerable<Grammar> grammars) => model.Missing(grammars);
+
     /// <inheritdoc/>
     public void Prepare(Grammar grammar)
     {
         ObjectDisposedException.ThrowIf(disposed, this);
         Automaton(grammar);
     }
-
-    /// <summary>The words of a grammar that the network has not learned, sorted. A sentence with one of them is not heard; it is learned
-    /// by training again (tests/HandsFree.Training).</summary>
-    public IReadOnlyList<string> Unlearned(Grammar grammar) => model.Missing(grammar);
 
     /// <inheritdoc/>
     public Hearing Hear(ReadOnlySpan<float> samples, Grammar grammar)

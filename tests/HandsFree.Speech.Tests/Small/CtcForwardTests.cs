@@ -80,7 +80,7 @@ public sealed class CtcForwardTests
     }
 
     private static ForwardResult Run(Grammar grammar, float[] rows, double beam) =>
-        CtcForward.Run(rows, Words.Length + 1, new SentenceAutomaton(grammar, w => Array.IndexOf(Words, w) is var i && i < 0 ? null : i + 1), p => Words[p - 1], beam);
+        CtcForward.Run(rows, Words.Length + 1, new SentenceAutomaton(grammar, w => Array.IndexOf(Words, w) is >= 0 and var at ? at + 1 : null), p => Words[p - 1], beam);
 
     private static float[] Random(int rows, int seed)
     {
