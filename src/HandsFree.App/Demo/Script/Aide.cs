@@ -180,6 +180,9 @@ internal sealed class Aide(DemoManifest manifest, ClipShelf clips, AideMind mind
     {
         (VitalSign.Respirations, { } breaths) => SayNamed(breaths),
         (VitalSign.Respirations, null) => Say("cancel"),
+        // Not understood: the program's example is in digits.
+        _ when saidInStep.ContainsKey(clips.Named(counting.Counted).Text) && Meant is { } meant && clips.Saying(AideMind.Digits(meant), Voice, 0) is not null =>
+            Say(AideMind.Digits(meant)),
         _ => SayNamed(counting.Counted),
     };
 
