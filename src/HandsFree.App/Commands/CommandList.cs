@@ -8,6 +8,7 @@ internal static class CommandList
     /// <summary>Makes them.</summary>
     public static IEnumerable<Command> All(CommandHost host) =>
     [
+        RoundCommand.Make(host),
         DemoCommand.Make(host),
         DemoClipsCommand.Make(host),
         HearCommand.Make(host),
@@ -17,5 +18,6 @@ internal static class CommandList
         JournalCommand.Make(host),
         PeopleCommand.Make(host),
         CheckCommand.Make(host),
+        DevicesCommand.Make(host),
     ];
 }

@@ -11,6 +11,9 @@ internal sealed class HomeFolder(string folder, string states)
     /// <summary>Where this device keeps its secrets of journals.</summary>
     public string States { get; } = System.IO.Path.GetFullPath(states);
 
+    /// <summary>The sound devices of this machine.</summary>
+    public string SoundFile => System.IO.Path.Combine(States, "sound.json");
+
     /// <summary>The home's settings.</summary>
     public string SettingsFile => File("home.json");
 

@@ -14,6 +14,7 @@ internal sealed class Ear(
     IRecognizer recognizer,
     ListeningGrammars grammars,
     EchoGate echo,
+    TalkSwitch talk,
     EventQueue queue,
     SessionSettings settings)
 {
@@ -49,7 +50,7 @@ internal sealed class Ear(
         }
 
         expected = end;
-        if (echo.Covers(frame.At, end))
+        if (echo.Covers(frame.At, end) || !talk.IsOpen(frame.At))
         {
             into.Skip(frame.Samples.Length);
             Forget();

@@ -2,9 +2,9 @@ namespace HandsFree.App.Session;
 
 /// <summary>Knows when the program itself could be heard: from the start of a playback to its end, the device's latency and a tail.
 /// Frames of that time are not listened to; the microphone itself is never switched off. May be used from any thread.</summary>
-/// <param name="latency">The loudspeaker's.</param>
+/// <param name="latency">The loudspeaker's, asked at the end of each playback.</param>
 /// <param name="tail">The room's and the device's rest.</param>
-internal sealed class EchoGate(TimeSpan latency, TimeSpan tail)
+internal sealed class EchoGate(Func<TimeSpan> latency, TimeSpan tail)
 {
     private const int Remembered = 16;
 
@@ -24,6 +24,7 @@ internal sealed class EchoGate(TimeSpan latency, TimeSpan tail)
     /// <summary>It ends.</summary>
     public void End(DateTimeOffset at)
     {
+        TimeSpan heldBack = latency();
         lock (gate)
         {
             if (playingSince is not { } from)
@@ -32,7 +33,7 @@ internal sealed class EchoGate(TimeSpan latency, TimeSpan tail)
             }
 
             playingSince = null;
-            past.Enqueue((from, at + latency + tail));
+            past.Enqueue((from, at + heldBack + tail));
             if (past.Count > Remembered)
             {
                 past.Dequeue();

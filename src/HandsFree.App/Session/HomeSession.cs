@@ -15,10 +15,13 @@ internal static class HomeSession
     public static DialogueMachine Machine(Home home, IRecognizer recognizer, ListeningGrammars grammars, DateTimeOffset now) =>
         new(home.Rules, home.Roster, home.Settings.ForDialogue() with
         {
-            DigitByDigit = recognizer.Name is Hearing.EngineNames.Sphinx or Hearing.EngineNames.Small,
+            DigitByDigit = IsWeak(recognizer),
             ShiftBegan = home.Settings.ShiftBegan(now),
             SamplePhrases = grammars.Examples,
         });
+
+    /// <summary>An engine that has every value said digit by digit, and is spoken to with a key (safety 13).</summary>
+    public static bool IsWeak(IRecognizer recognizer) => recognizer.Name is Hearing.EngineNames.Sphinx or Hearing.EngineNames.Small;
 
     /// <summary>The times and units of a home.</summary>
     public static SessionSettings Settings(Home home) => new()

@@ -7,6 +7,9 @@ internal interface ILoudspeaker : IDisposable
     /// <summary>From "played" to the ear: what the device still holds back. Zero or more.</summary>
     TimeSpan Latency { get; }
 
+    /// <summary>Null, or why nothing can be heard now; what is given to play then is dropped.</summary>
+    string? WhySilent => null;
+
     /// <summary>Whether something is playing or waits to be played.</summary>
     bool IsPlaying { get; }
 

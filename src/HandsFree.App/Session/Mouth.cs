@@ -32,8 +32,13 @@ internal sealed class Mouth : IPlaybackWatch
     {
         try
         {
-            Play(voice?.Speak(text).Samples ?? []);
-            return null;
+            // Sentence by sentence: the first is heard while the next is made.
+            foreach (string sentence in Sentences.Of(text))
+            {
+                Play(voice?.Speak(sentence).Samples ?? []);
+            }
+
+            return loudspeaker.WhySilent;
         }
         catch (VoiceException failure)
         {

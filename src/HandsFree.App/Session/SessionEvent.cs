@@ -1,3 +1,4 @@
+using HandsFree.Audio.Devices;
 using HandsFree.Core.Dialogue;
 
 namespace HandsFree.App.Session;
@@ -17,6 +18,14 @@ internal abstract record SessionEvent
     /// <summary>Something was typed: the keys' way to say anything that can be spoken, also while the program speaks.</summary>
     /// <param name="Text">What.</param>
     public sealed record Typed(string Text) : SessionEvent;
+
+    /// <summary>The key (or foot switch) of the microphone was pressed.</summary>
+    public sealed record TalkKey : SessionEvent;
+
+    /// <summary>A sound device went, or came back.</summary>
+    /// <param name="Which">Microphone or loudspeaker.</param>
+    /// <param name="WhyNot">Null where it works again, else why it does not.</param>
+    public sealed record DeviceChanged(SoundFlow Which, string? WhyNot) : SessionEvent;
 
     /// <summary>All that was to be said has been played.</summary>
     public sealed record PlaybackEnded : SessionEvent;

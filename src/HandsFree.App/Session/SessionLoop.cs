@@ -1,4 +1,5 @@
 using System.Runtime.ExceptionServices;
+using HandsFree.Audio.Devices;
 using HandsFree.Core.Dialogue;
 
 namespace HandsFree.App.Session;
@@ -14,9 +15,12 @@ internal sealed class SessionLoop : IDisposable
     private readonly JournalPen pen;
     private readonly SessionTimers timers;
     private readonly QuietWatch quiet;
+    private readonly TalkSwitch talk;
+    private readonly Hardware hardware;
     private readonly Queue<DialogueEvent> answers = [];
     private DialogueState? state;
     private ListeningInForce listening;
+    private string asked = "";
     private bool speaking;
     private bool led;
     private bool over;
@@ -25,9 +29,11 @@ internal sealed class SessionLoop : IDisposable
     public SessionLoop(SessionParts parts)
     {
         this.parts = parts;
-        echo = new EchoGate(parts.Loudspeaker.Latency, parts.Settings.EchoTail);
+        echo = new EchoGate(() => parts.Loudspeaker.Latency, parts.Settings.EchoTail);
+        talk = new TalkSwitch(parts.PressToTalk);
+        hardware = new Hardware(parts.HasMicrophone, talk);
         mouth = new Mouth(parts.Voice, parts.Loudspeaker, echo, Queue);
-        ear = new Ear(parts.Microphone, parts.Detector, parts.Recognizer, parts.Grammars, echo, Queue, parts.Settings);
+        ear = new Ear(parts.Microphone, parts.Detector, parts.Recognizer, parts.Grammars, echo, talk, Queue, parts.Settings);
         pen = new JournalPen(parts.Journal);
         timers = new SessionTimers(parts.Time, Queue);
         quiet = new QuietWatch(parts.Time, Queue);
@@ -50,6 +56,7 @@ internal sealed class SessionLoop : IDisposable
     public SessionEnd Run(string aide, string session, CancellationToken stop)
     {
         using var ending = CancellationTokenSource.CreateLinkedTokenSource(stop);
+        TellMicrophone(null);
         Carry(parts.Machine.Begin(aide, session, parts.Past ?? parts.Journal.ReadFrom(1).Select(e => e.Event), Now));
         AnswerAll();
         var thread = new Thread(() => Hear(ending.Token)) { IsBackground = true, Name = "ear" };
@@ -68,6 +75,13 @@ internal sealed class SessionLoop : IDisposable
 
     /// <summary>The port for keys: what is typed means what the same words spoken mean; from any thread. "Stop" silences at once.</summary>
     public void Type(string text) => Queue.Post(new SessionEvent.Typed(text));
+
+    /// <summary>The port for the microphone's key or foot switch; from any thread. It silences the program, and with press to talk it
+    /// opens the microphone for one utterance, or closes it.</summary>
+    public void Talk() => Queue.Post(new SessionEvent.TalkKey());
+
+    /// <summary>The port for the devices: one went (why) or came back (null); from any thread.</summary>
+    public void DeviceChanged(SoundFlow which, string? whyNot) => Queue.Post(new SessionEvent.DeviceChanged(which, whyNot));
 
     /// <inheritdoc/>
     public void Dispose()
@@ -133,6 +147,14 @@ internal sealed class SessionLoop : IDisposable
     {
         switch (happened)
         {
+            case SessionEvent.TalkKey:
+                mouth.Silence();
+                talk.Turn(Now);
+                TellMicrophone(null);
+                break;
+            case SessionEvent.DeviceChanged changed:
+                Take(changed);
+                break;
             case SessionEvent.SpeechBegan:
                 speaking = true;
                 quiet.Stop();
@@ -150,6 +172,7 @@ internal sealed class SessionLoop : IDisposable
                 Played();
                 break;
             case SessionEvent.TimerElapsed elapsed when timers.Take(elapsed):
+                parts.Watcher.Saw(new SessionNote.Clock(Now, elapsed.Name, null));
                 Step(new DialogueEvent.TimerElapsed(Now, elapsed.Name));
                 break;
             case SessionEvent.QuietOver passed when quiet.Take(passed):
@@ -159,9 +182,44 @@ internal sealed class SessionLoop : IDisposable
         }
     }
 
+    private void Take(SessionEvent.DeviceChanged changed)
+    {
+        hardware.Take(changed, listening.For.AnswerAwaited ? asked : null);
+        if (changed.Which == SoundFlow.Capture)
+        {
+            TellMicrophone(changed.WhyNot);
+        }
+        else
+        {
+            parts.Watcher.Saw(new SessionNote.Loudspeaker(Now, changed.WhyNot));
+        }
+
+        SayOfHardware();
+        WatchQuiet();
+    }
+
+    private void TellMicrophone(string? why)
+    {
+        parts.Watcher.Saw(new SessionNote.Microphone(Now, hardware.State, why));
+        WatchQuiet();
+    }
+
+    private void SayOfHardware()
+    {
+        if (hardware.Say(listening.For is { Kind: ListeningKind.Count, AnswerAwaited: false }) is { } text)
+        {
+            Say(text);
+        }
+    }
+
     private void Take(SessionEvent.SpeechOver speech)
     {
         bool stands = speech.Listening == listening.Number;
+        if (speech.Heard is not null && talk.Close())
+        {
+            TellMicrophone(null);
+        }
+
         parts.Watcher.Saw(new SessionNote.Heard(Now, stands ? speech.Heard : null));
         if (stands && speech.Heard is { } heard)
         {
@@ -209,6 +267,9 @@ internal sealed class SessionLoop : IDisposable
             answers.Enqueue(new DialogueEvent.Played(Now));
         }
 
+        string[] said = [.. step.Effects.OfType<Effect.Say>().Select(e => parts.Wording(e.Text))];
+        asked = said.Length > 0 ? string.Join(' ', said) : asked;
+        SayOfHardware();
         WatchQuiet();
     }
 
@@ -220,8 +281,7 @@ internal sealed class SessionLoop : IDisposable
                 mouth.Silence();
                 break;
             case Effect.Say say:
-                string text = parts.Wording(say.Text);
-                parts.Watcher.Saw(new SessionNote.Said(Now, text, mouth.Say(text)));
+                Say(parts.Wording(say.Text));
                 break;
             case Effect.Play play:
                 parts.Watcher.Saw(new SessionNote.Sounded(Now, play.Tone));
@@ -237,9 +297,11 @@ internal sealed class SessionLoop : IDisposable
                 break;
             case Effect.StartTimer timer:
                 timers.Start(timer.Name, timer.After);
+                parts.Watcher.Saw(new SessionNote.Clock(Now, timer.Name, Now + timer.After));
                 break;
             case Effect.StopTimer timer:
                 timers.Stop(timer.Name);
+                parts.Watcher.Saw(new SessionNote.Clock(Now, timer.Name, null));
                 break;
             case Effect.End:
                 over = true;
@@ -249,6 +311,8 @@ internal sealed class SessionLoop : IDisposable
                 break;
         }
     }
+
+    private void Say(string text) => parts.Watcher.Saw(new SessionNote.Said(Now, text, mouth.Say(text)));
 
     private void Listen(Listening to)
     {
@@ -260,7 +324,8 @@ internal sealed class SessionLoop : IDisposable
     private void WatchQuiet()
     {
         bool leads = listening.For.Kind == ListeningKind.Readings && !listening.For.AnswerAwaited && !led;
-        if (mouth.IsBusy || speaking || over || !(listening.For.AnswerAwaited || leads))
+        bool canAnswer = listening.For.AnswerAwaited && hardware.CanHear;
+        if (mouth.IsBusy || speaking || over || hardware.MicrophoneLost || !(canAnswer || leads))
         {
             quiet.Stop();
             return;

@@ -38,4 +38,21 @@ internal abstract record SessionNote(DateTimeOffset At)
 
     /// <summary>All that was said has been played.</summary>
     public sealed record Quiet(DateTimeOffset At) : SessionNote(At);
+
+    /// <summary>The microphone is heard or not.</summary>
+    /// <param name="At">When.</param>
+    /// <param name="State">How it stands.</param>
+    /// <param name="Why">Where it is gone, why and what to do.</param>
+    public sealed record Microphone(DateTimeOffset At, MicrophoneState State, string? Why) : SessionNote(At);
+
+    /// <summary>The loudspeaker went, or came back.</summary>
+    /// <param name="At">When.</param>
+    /// <param name="WhySilent">Null where it works.</param>
+    public sealed record Loudspeaker(DateTimeOffset At, string? WhySilent) : SessionNote(At);
+
+    /// <summary>A clock of the dialogue runs, or runs no more.</summary>
+    /// <param name="At">When.</param>
+    /// <param name="Name">The dialogue's name of it.</param>
+    /// <param name="Ends">When it runs out; null where it has, or was stopped.</param>
+    public sealed record Clock(DateTimeOffset At, string Name, DateTimeOffset? Ends) : SessionNote(At);
 }

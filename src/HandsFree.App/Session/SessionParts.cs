@@ -19,6 +19,12 @@ internal sealed record SessionParts
 
     public required IMicrophone Microphone { get; init; }
 
+    /// <summary>Whether somebody can be heard at all; false where only the keys are used.</summary>
+    public bool HasMicrophone { get; init; } = true;
+
+    /// <summary>Whether the microphone is heard only after its key was pressed, for one utterance.</summary>
+    public bool PressToTalk { get; init; }
+
     public required ILoudspeaker Loudspeaker { get; init; }
 
     /// <summary>Null where this machine has no voice: what is said is shown only.</summary>

@@ -1,4 +1,5 @@
 using HandsFree.App.Composition;
+using HandsFree.App.Live;
 using HandsFree.App.Hear;
 using HandsFree.App.Hearing;
 using HandsFree.App.Session;
@@ -47,7 +48,7 @@ internal static class DictationRun
             Acoustics = new Acoustics(voices, options.Noise),
             Recognizer = kept,
             Detector = detector,
-            Voice = voice is null ? null : new RememberedVoice(voice),
+            Voice = voice is null ? null : new RememberedVoice(voice, int.MaxValue),
             Habits = new Habits(),
             Seed = options.Seed,
         };

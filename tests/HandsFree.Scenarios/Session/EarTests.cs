@@ -77,7 +77,7 @@ public sealed class EarTests
         using PlayedSound microphone = new(Noon, sound);
         using LoudIsSpeech detector = new();
         using ScriptedRecognizer engine = new(answers);
-        Ear ear = new(microphone, detector, engine, Grammars, new EchoGate(TimeSpan.Zero, TimeSpan.Zero), queue, new SessionSettings());
+        Ear ear = new(microphone, detector, engine, Grammars, new EchoGate(() => TimeSpan.Zero, TimeSpan.Zero), new TalkSwitch(needed: false), queue, new SessionSettings());
         ear.Listen(new ListeningInForce(1, YesNo, since));
         ear.Run(TestContext.Current.CancellationToken);
         queue.Post(new SessionEvent.EarEnded(null));

@@ -17,7 +17,7 @@ public sealed class EchoGateTests
     [InlineData(1_290, 1_310, false)]
     public void Frames_are_dropped_from_the_start_of_a_playback_to_its_end_and_latency_and_tail(int from, int to, bool dropped)
     {
-        EchoGate gate = new(TimeSpan.FromMilliseconds(40), TimeSpan.FromMilliseconds(250));
+        EchoGate gate = new(() => TimeSpan.FromMilliseconds(40), TimeSpan.FromMilliseconds(250));
         gate.Start(Noon);
         gate.End(At(1_000));
         gate.Covers(At(from), At(to)).ShouldBe(dropped);
@@ -26,7 +26,7 @@ public sealed class EchoGateTests
     [Fact]
     public void A_late_frame_of_an_earlier_playback_is_dropped_too()
     {
-        EchoGate gate = new(TimeSpan.Zero, TimeSpan.FromMilliseconds(250));
+        EchoGate gate = new(() => TimeSpan.Zero, TimeSpan.FromMilliseconds(250));
         gate.Start(Noon);
         gate.End(At(1_000));
         gate.Start(At(5_000));

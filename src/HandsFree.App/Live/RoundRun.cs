@@ -1,0 +1,122 @@
+using HandsFree.App.Demo;
+using HandsFree.App.Homes;
+using HandsFree.App.Screens;
+using HandsFree.App.Session;
+using HandsFree.Audio.Endpointing;
+using HandsFree.Core.Journal;
+using HandsFree.Speech;
+using HandsFree.Speech.Voice;
+
+namespace HandsFree.App.Live;
+
+/// <summary>One live round: the session on a thread of its own, the screen on the caller's.</summary>
+internal sealed class RoundRun
+{
+    public required Home Home { get; init; }
+
+    public required HomeJournal Journal { get; init; }
+
+    /// <summary>What the round must know of the past.</summary>
+    public required IReadOnlyList<JournalEvent> Past { get; init; }
+
+    public required IRecognizer Recognizer { get; init; }
+
+    public required ISpeechDetector Detector { get; init; }
+
+    /// <summary>Null where this machine has none.</summary>
+    public required IVoice? Voice { get; init; }
+
+    public required ListeningGrammars Grammars { get; init; }
+
+    public required LiveSound Sound { get; init; }
+
+    public required RoundBoard Board { get; init; }
+
+    public required IRoundScreen Screen { get; init; }
+
+    public required ISessionWatcher Log { get; init; }
+
+    public required TimeProvider Time { get; init; }
+
+    /// <summary>The id of who goes round.</summary>
+    public required string Aide { get; init; }
+
+    public bool PressToTalk { get; init; }
+
+    /// <summary>Runs the round.</summary>
+    /// <param name="stop">Ends it from outside.</param>
+    /// <returns>How it ended; null where it was ended from outside.</returns>
+    public SessionEnd? Run(CancellationTokenSource stop)
+    {
+        using CancellationTokenSource over = new();
+        using SessionLoop loop = new(Parts());
+        SessionEnd? end = null;
+        Exception? failure = null;
+        Thread session = new(() =>
+        {
+            try
+            {
+                end = loop.Run(Aide, $"round-{Time.GetLocalNow():yyyyMMdd-HHmmss}", stop.Token);
+            }
+            catch (OperationCanceledException) when (stop.IsCancellationRequested)
+            {
+                end = null;
+            }
+#pragma warning disable CA1031 // Whatever broke the session is thrown again once the screen is restored.
+            catch (Exception broken)
+#pragma warning restore CA1031
+            {
+                failure = broken;
+            }
+            finally
+            {
+                over.Cancel();
+            }
+        }) { Name = "session" };
+        Sound.Start(loop);
+        session.Start();
+        try
+        {
+            Screen.Run(new Keys(loop, stop), over.Token);
+        }
+        finally
+        {
+            if (!over.IsCancellationRequested)
+            {
+                stop.Cancel();
+            }
+
+            session.Join();
+        }
+
+        return failure is null ? end : throw new InvalidOperationException("the session ended by an error", failure);
+    }
+
+    private SessionParts Parts() => new()
+    {
+        Machine = HomeSession.Machine(Home, Recognizer, Grammars, Time.GetLocalNow()),
+        Journal = Journal.Events,
+        Past = Past,
+        Microphone = Sound.Microphone,
+        HasMicrophone = Sound.HasMicrophone,
+        PressToTalk = PressToTalk,
+        Loudspeaker = Sound.Loudspeaker,
+        Voice = Voice,
+        Detector = Detector,
+        Recognizer = Recognizer,
+        Grammars = Grammars,
+        Time = Time,
+        Watcher = new Watchers([Log, Board, Screen], []),
+        Wording = Home.Settings.Wording.Of,
+        Settings = HomeSession.Settings(Home),
+    };
+
+    private sealed class Keys(SessionLoop loop, CancellationTokenSource stop) : IRoundKeys
+    {
+        public void Type(string text) => loop.Type(text);
+
+        public void Talk() => loop.Talk();
+
+        public void Leave() => stop.Cancel();
+    }
+}

@@ -1,0 +1,142 @@
+using HandsFree.App.Homes;
+using HandsFree.App.Session;
+using HandsFree.Core.Dialogue;
+using HandsFree.Core.Journal;
+
+namespace HandsFree.App.Screens;
+
+/// <summary>The view model of a round: takes the session's notes, and says what can be seen at a moment. May be used from any
+/// thread.</summary>
+/// <param name="home">Residents and what is due.</param>
+/// <param name="past">What the journal holds, oldest first.</param>
+internal sealed class RoundBoard(Home home, IEnumerable<JournalEvent> past) : ISessionWatcher
+{
+    /// <summary>So long a value is seen; then room and bed only (safety 8).</summary>
+    public static readonly TimeSpan Shown = TimeSpan.FromSeconds(5);
+
+    private readonly Lock gate = new();
+    private readonly RoundClocks clocks = new();
+    private readonly List<JournalEvent> journal = [.. past];
+    private ScreenView screen = new("", "", "", "");
+    private Listening listening = new(ListeningKind.Nothing, AnswerAwaited: false);
+    private MicrophoneState microphone = MicrophoneState.Open;
+    private string unheard = "";
+    private string device = "";
+    private string earpiece = "";
+    private string record = "";
+    private DateTimeOffset since;
+    private bool speaking;
+    private bool locked;
+
+    /// <summary>Whether nobody can be heard.</summary>
+    public bool KeysOnly
+    {
+        get
+        {
+            lock (gate)
+            {
+                return microphone == MicrophoneState.None;
+            }
+        }
+    }
+
+    /// <summary>Locks the view or opens it: nothing of a resident is seen while it is locked.</summary>
+    public void Lock(bool isLocked)
+    {
+        lock (gate)
+        {
+            locked = isLocked;
+        }
+    }
+
+    /// <inheritdoc/>
+    public void Saw(SessionNote note)
+    {
+        lock (gate)
+        {
+            Take(note);
+        }
+    }
+
+    /// <summary>What can be seen now.</summary>
+    public RoundView At(DateTimeOffset now)
+    {
+        lock (gate)
+        {
+            string warning = new[] { record, device, earpiece }.FirstOrDefault(w => w.Length > 0) ?? "";
+            (string mark, string words) = MicrophoneWords.Of(microphone, speaking);
+            RoundView always = new() { Mark = mark, Microphone = words, Warning = warning };
+            if (locked)
+            {
+                return always with { IsLocked = true, Awaited = "locked: person and PIN" };
+            }
+
+            bool fresh = now - since < Shown;
+            return always with
+            {
+                Place = screen.Place,
+                What = fresh ? screen.What : "",
+                Digits = fresh ? screen.Digits : "",
+                Awaited = fresh ? screen.Awaited : AwaitedWords.Of(listening),
+                Text = fresh ? unheard : "",
+                Clock = clocks.At(now),
+                Next = RoundLists.Next(home, journal, screen.Place, now),
+            };
+        }
+    }
+
+    /// <summary>The residents of whom something is due, one line each.</summary>
+    public IReadOnlyList<string> Due(DateTimeOffset now)
+    {
+        lock (gate)
+        {
+            return locked ? [] : RoundLists.Due(home, journal, now);
+        }
+    }
+
+    /// <summary>The open reports, one line each.</summary>
+    public IReadOnlyList<string> Reports()
+    {
+        lock (gate)
+        {
+            return locked ? [] : RoundLists.Reports(home, journal);
+        }
+    }
+
+    private void Take(SessionNote note)
+    {
+        clocks.Take(note);
+        switch (note)
+        {
+            case SessionNote.Shown s:
+                (screen, since) = (s.Screen, s.At);
+                break;
+            case SessionNote.Listens s:
+                listening = s.For;
+                break;
+            case SessionNote.Said s:
+                (unheard, since, speaking) = (s.WhyUnheard is null ? "" : s.Text, s.At, s.WhyUnheard is null);
+                break;
+            case SessionNote.Sounded:
+                speaking = earpiece.Length == 0;
+                break;
+            case SessionNote.Quiet:
+                speaking = false;
+                break;
+            case SessionNote.Microphone s:
+                (microphone, device) = (s.State, s.Why ?? "");
+                break;
+            case SessionNote.Loudspeaker s:
+                earpiece = s.WhySilent ?? "";
+                speaking = speaking && s.WhySilent is null;
+                break;
+            case SessionNote.Kept s:
+                journal.AddRange(s.Events);
+                record = "";
+                break;
+            case SessionNote.NotKept:
+                record = "NOT SAVED: the record does not work. Write it on paper and tell your supervisor.";
+                break;
+        }
+    }
+}
