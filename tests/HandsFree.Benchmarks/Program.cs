@@ -5,6 +5,7 @@ using HandsFree.Benchmarks.Comparing;
 using HandsFree.Benchmarks.Dictations;
 using HandsFree.Benchmarks.Hearing;
 using HandsFree.Benchmarks.Journals;
+using HandsFree.Benchmarks.Live;
 using HandsFree.Benchmarks.Micro;
 using HandsFree.Benchmarks.Small;
 using HandsFree.Benchmarks.Training;
@@ -22,6 +23,9 @@ return new RootCommand("HandsFree's measurements: speed, memory and errors are m
     JournalCommands.Flip(),
     JournalCommands.PowerCut(),
     JournalCommands.Writer(),
+    LiveShiftCommand.Make(),
+    LiveLatencyCommand.Make(),
+    LongShiftCommand.Make(),
     SmallCalibration.Make(),
     SentencesCommand.Make(),
 }.Parse(args).Invoke();

@@ -16,6 +16,7 @@ using HandsFree.Speech;
 using HandsFree.Speech.Voice;
 using HandsFree.Store.Journaling;
 using Microsoft.Extensions.DependencyInjection;
+using Key = Terminal.Gui.Input.Key;
 
 namespace HandsFree.App.Commands;
 
@@ -113,6 +114,11 @@ internal sealed class RoundCommand
 
         IReadOnlyList<JournalEvent> past = journal.Present();
         RoundBoard board = new(home, past);
+        if (!TryKey(settings.TalkKey, out Key? foot))
+        {
+            return host.Refuse($"{home.Folder.SoundFile}: \"talkKey\" is \"{settings.TalkKey}\", which is no key; write one such as \"PageDown\" or \"F9\"");
+        }
+
         using CancellationTokenSource stop = new();
         using var interrupt = PosixSignalRegistration.Create(PosixSignal.SIGINT, signal => Stop(signal, stop));
         using var terminate = PosixSignalRegistration.Create(PosixSignal.SIGTERM, signal => Stop(signal, stop));
@@ -128,7 +134,7 @@ internal sealed class RoundCommand
             Grammars = new ListeningGrammars(services.GetRequiredService<GrammarShelf>()),
             Sound = live,
             Board = board,
-            Screen = Screen(parsed, board),
+            Screen = Screen(parsed, board, time, foot),
             Log = new SessionLog(services.GetRequiredService<ProgramLog>()),
             Time = time,
             Aide = journal.Holder?.Person ?? home.Settings.Aide,
@@ -142,11 +148,18 @@ internal sealed class RoundCommand
         return ExitCodes.Done;
     }
 
-    private IRoundScreen Screen(ParseResult parsed, RoundBoard board)
+    private IRoundScreen Screen(ParseResult parsed, RoundBoard board, TimeProvider time, Key? foot)
     {
         Surroundings around = host.Surroundings;
         return parsed.GetValue(json) ? new JsonScreen(board, around.In, around.Out)
-            : new PlainScreen(board, around.In, around.Out, parsed.GetValue(texts));
+            : parsed.GetValue(plain) || !around.IsInteractive ? new PlainScreen(board, around.In, around.Out, parsed.GetValue(texts))
+            : new TerminalScreen(board, time, foot);
+    }
+
+    private static bool TryKey(string? name, out Key? key)
+    {
+        key = null;
+        return name is null || Key.TryParse(name, out key);
     }
 
     // Ended by hand: the session ends in order, and the terminal is restored.

@@ -73,14 +73,16 @@ internal sealed class RoundRun
                 over.Cancel();
             }
         }) { Name = "session" };
+        Keys keys = new(loop, stop);
         Sound.Start(loop);
         session.Start();
         try
         {
-            Screen.Run(new Keys(loop, stop), over.Token);
+            Screen.Run(keys, over.Token);
         }
         finally
         {
+            keys.Close();
             if (!over.IsCancellationRequested)
             {
                 stop.Cancel();
@@ -111,12 +113,35 @@ internal sealed class RoundRun
         Settings = HomeSession.Settings(Home),
     };
 
+    // Who types may do so until the very end, on a thread of its own.
     private sealed class Keys(SessionLoop loop, CancellationTokenSource stop) : IRoundKeys
     {
+        private readonly Lock gate = new();
+        private bool closed;
+
         public void Type(string text) => loop.Type(text);
 
         public void Talk() => loop.Talk();
 
-        public void Leave() => stop.Cancel();
+        // What was typed before is done first.
+        public void Leave()
+        {
+            loop.Queue.WaitUntilIdle(CancellationToken.None);
+            lock (gate)
+            {
+                if (!closed)
+                {
+                    stop.Cancel();
+                }
+            }
+        }
+
+        public void Close()
+        {
+            lock (gate)
+            {
+                closed = true;
+            }
+        }
     }
 }

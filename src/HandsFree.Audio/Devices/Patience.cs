@@ -9,6 +9,9 @@ public static class Patience
     /// <summary>For the first frame and for opening; a sleeping device needs up to two seconds.</summary>
     public static readonly TimeSpan Starting = TimeSpan.FromSeconds(3);
 
+    /// <summary>For a frame to be taken; one that was quiet for a while may have to wake up.</summary>
+    public static readonly TimeSpan Playing = TimeSpan.FromSeconds(3);
+
     internal static SoundFault Over(string device) =>
         new(SoundProblem.Stalled, $"no sound comes from \"{device}\" any more; plug it in again, or see that the sound server runs");
 }

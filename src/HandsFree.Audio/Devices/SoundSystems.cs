@@ -7,8 +7,11 @@ namespace HandsFree.Audio.Devices;
 /// <summary>The ways to the sound of this machine.</summary>
 public static class SoundSystems
 {
+    /// <summary>No sound at all, by choice.</summary>
+    public const string None = "none";
+
     /// <summary>Names that can be asked for.</summary>
-    public static IReadOnlyList<string> Names { get; } = ["pulse", "alsa", "wasapi"];
+    public static IReadOnlyList<string> Names { get; } = ["pulse", "alsa", "wasapi", None];
 
     /// <summary>The system of that name, or the best one: Windows' own; on Linux the sound server's where one answers, else ALSA's.</summary>
     /// <param name="time">The clock of the frames' times.</param>
@@ -19,6 +22,7 @@ public static class SoundSystems
         "pulse" => PulseSound.WhyNot() is { } why ? (null, why) : (new PulseSound(time), null),
         "alsa" => AlsaSound.WhyNot() is { } why ? (null, why) : (new AlsaSound(time), null),
         "wasapi" => OperatingSystem.IsWindows() ? (new WasapiSound(time), null) : (null, "WASAPI is on Windows only; use pulse or alsa"),
+        None => (null, "sound is switched off by choice"),
         null when OperatingSystem.IsWindows() => (new WasapiSound(time), null),
         null => OnLinux(time),
         _ => (null, $"there is no sound system \"{name}\"; use {string.Join(", ", Names)}"),

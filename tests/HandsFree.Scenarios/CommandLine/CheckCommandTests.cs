@@ -13,18 +13,30 @@ public sealed class CheckCommandTests
         SphinxHere.Needed();
         using TemporaryHome home = InventedHome.AfterTheRound();
 
-        CommandRun run = CommandRun.Of(home, "check", "--engine", "sphinx", "--json");
+        CommandRun run = CommandRun.Of(home, "check", "--engine", "sphinx", "--json", "--sound", "none");
 
         JsonElement json = JsonDocument.Parse(run.Lines.ShouldHaveSingleItem()).RootElement;
         json.GetProperty("ok").GetBoolean().ShouldBeTrue();
         json.GetProperty("engine").GetString().ShouldBe("sphinx");
         Dictionary<string, string?> states = json.GetProperty("checks").EnumerateArray()
             .ToDictionary(check => check.GetProperty("name").GetString()!, check => check.GetProperty("state").GetString());
-        states.Keys.ShouldBe(["engine", "recording", "detector", "voice", "home", "folder", "journal"]);
+        states.Keys.ShouldBe(["engine", "recording", "detector", "voice", "home", "folder", "journal", "microphone", "loudspeaker"]);
         states["recording"].ShouldBe("ok");
         states["engine"].ShouldBe("warning"); // it is not the best one
         states["journal"].ShouldBe("ok");
         run.Code.ShouldBe(0);
+    }
+
+    [Fact]
+    public void Without_any_sound_device_the_answer_is_clear_and_names_the_way_on()
+    {
+        using TemporaryHome home = InventedHome.New();
+
+        CommandRun run = CommandRun.Of(home, "check", "--engine", "small", "--sound", "none");
+
+        run.Lines.ShouldContain("warning  microphone: sound is switched off by choice; a round by keys needs none: handsfree round --keys");
+        run.Lines.ShouldContain("warning  loudspeaker: none; what is said is shown");
+        run.Code.ShouldBe(0, run.Out);
     }
 
     [Fact]
@@ -33,7 +45,7 @@ public sealed class CheckCommandTests
         using TemporaryHome home = InventedHome.New().With("home.json", """{ "units": { "weight": "stone" } }""");
 
         CommandRun run = CommandRun.With(
-            home, s => s with { Variable = name => name is "HANDSFREE_TOOLS" or "HANDSFREE_MODELS" ? home.Path : s.Variable(name) }, "check", "--engine", "neural");
+            home, s => s with { Variable = name => name is "HANDSFREE_TOOLS" or "HANDSFREE_MODELS" ? home.Path : s.Variable(name) }, "check", "--engine", "neural", "--sound", "none");
 
         run.Code.ShouldBe(1);
         run.Out.ShouldContain("failed   engine: the engine neural that --engine asks for can't hear here");

@@ -42,6 +42,12 @@ internal sealed class SessionRig : IDisposable
     /// <summary>What is typed at the beginning.</summary>
     public IReadOnlyList<string> Typed { get; init; } = [];
 
+    /// <summary>Whether the microphone has a key.</summary>
+    public bool PressToTalk { get; init; }
+
+    /// <summary>What else happens, so long after the beginning.</summary>
+    public IReadOnlyList<(TimeSpan After, Action<SessionLoop> What)> Happenings { get; init; } = [];
+
     /// <summary>How much of the program's voice reaches the microphone, as an amplitude.</summary>
     public float Leak { get; init; }
 
@@ -79,6 +85,7 @@ internal sealed class SessionRig : IDisposable
             Machine = new DialogueMachine(Rulebook.Load().Rulebook!, new Roster([resident]), new DialogueSettings { SamplePhrases = Grammars.Examples }),
             Journal = new EventJournal<JournalEvent>(bytes, e => Encode(e), b => JournalEventCodec.Decode(b.Span)),
             Microphone = room,
+            PressToTalk = PressToTalk,
             Loudspeaker = speaker,
             Voice = new BuzzingVoice(),
             Detector = detector,
@@ -88,6 +95,7 @@ internal sealed class SessionRig : IDisposable
             Watcher = new NoteTaker(Notes),
         });
         room.Session = loop.Queue;
+        using DisposableList timers = new(Happenings.Select(h => Clock.CreateTimer(_ => h.What(loop), null, h.After, Timeout.InfiniteTimeSpan)));
         foreach (string text in Typed)
         {
             loop.Type(text);
@@ -103,6 +111,13 @@ internal sealed class SessionRig : IDisposable
         bytes.Dispose();
         speaker.Dispose();
         home.Dispose();
+    }
+
+    private sealed class DisposableList(IEnumerable<IDisposable> items) : IDisposable
+    {
+        private readonly IDisposable[] held = [.. items];
+
+        public void Dispose() => Array.ForEach(held, h => h.Dispose());
     }
 
     private sealed class NoteTaker(List<SessionNote> notes) : ISessionWatcher

@@ -68,6 +68,9 @@ public sealed class PulseServer : IDisposable
     /// <summary>Unplugs it.</summary>
     public void Unload(string sink) => Control("unload-module", modules[sink]);
 
+    /// <summary>Lets what one sink plays be heard in another, as loud as it is: a loudspeaker beside a microphone.</summary>
+    public void Echo(string from, string to) => Control("load-module", "module-loopback", $"source={from}.monitor", $"sink={to}", "latency_msec=20");
+
     /// <summary>Moves every stream that records to another source, as a desktop's mixer would.</summary>
     public void MoveRecordings(string to)
     {

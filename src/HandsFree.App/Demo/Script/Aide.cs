@@ -7,10 +7,14 @@ namespace HandsFree.App.Demo.Script;
 
 /// <summary>The aide of the demo: an actor, not a tape. She listens to what is said and what is awaited, and chooses the clip that
 /// answers it, so that a mishearing costs a turn and never shifts the rest.</summary>
-internal sealed class Aide(DemoManifest manifest, ClipShelf clips, AideMind mind, Roster roster)
+/// <param name="manifest">What she means to do.</param>
+/// <param name="clips">Her voice.</param>
+/// <param name="mind">What she knows about words.</param>
+/// <param name="roster">The residents, by whose names she knows them.</param>
+/// <param name="mostMoves">She gives up after so many.</param>
+internal sealed class Aide(DemoManifest manifest, ClipShelf clips, AideMind mind, Roster roster, int mostMoves = 600)
 {
     private const int MostTimes = 12;
-    private const int MostMoves = 600;
 
     private static readonly string[] Corrections = ["no", "no it is", "change it to"];
 
@@ -50,7 +54,7 @@ internal sealed class Aide(DemoManifest manifest, ClipShelf clips, AideMind mind
     public AideMove Next(string prompt, Listening listening)
     {
         Notice(prompt);
-        return moves > MostMoves ? new AideMove.Leave() : listening.Kind switch
+        return moves > mostMoves ? new AideMove.Leave() : listening.Kind switch
         {
             ListeningKind.Identity or ListeningKind.SecondIdentifier => AtTheDoor(prompt),
             ListeningKind.YesNo => YesOrNo(prompt),

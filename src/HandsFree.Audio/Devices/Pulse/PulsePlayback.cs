@@ -30,7 +30,7 @@ internal sealed class PulsePlayback(PulseStream stream, TimeProvider time) : IPl
         long began = time.GetTimestamp();
         while (PulseNative.pa_stream_writable_size(stream.Handle) is var room && (room < FrameBytes || room == nuint.MaxValue))
         {
-            TimeSpan left = Patience.Running - time.GetElapsedTime(began);
+            TimeSpan left = Patience.Playing - time.GetElapsedTime(began);
             if (stream.Fault is { } fault)
             {
                 return fault;

@@ -47,7 +47,7 @@ internal sealed class WasapiPlaybackStream : IPlaybackStream
         {
             while (length - client.Client.CurrentPadding < frame.Length)
             {
-                if (!client.Wait(Patience.Running))
+                if (!client.Wait(Patience.Playing))
                 {
                     return new SoundFault(SoundProblem.Stalled, $"\"{Device}\" plays nothing any more; plug it in again");
                 }

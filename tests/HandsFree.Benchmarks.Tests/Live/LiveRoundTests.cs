@@ -1,0 +1,36 @@
+using HandsFree.Benchmarks.Live;
+using HandsFree.Speech.Sphinx;
+using HandsFree.TestKit;
+using HandsFree.TestKit.Sound;
+using Shouldly;
+using Xunit;
+
+namespace HandsFree.Benchmarks.Tests.Live;
+
+/// <summary>The live proof in its short form: a resident of the demo, spoken into a null sink while "handsfree round" listens to its
+/// monitor in a process of its own, with its own voice coming back as loud as it is.</summary>
+public sealed class LiveRoundTests
+{
+    [Fact]
+    public void A_round_that_is_heard_live_leaves_exactly_the_right_journal()
+    {
+        Assert.SkipWhen(SphinxRecognizer.WhyNot(new SphinxOptions()) is not null, SphinxRecognizer.WhyNot(new SphinxOptions()) ?? "");
+        using PulseServer server = PulseServer.StartOrSkip();
+        DirectoryInfo folder = Directory.CreateTempSubdirectory("handsfree-live-");
+        List<string> lines = [];
+        try
+        {
+            LiveShift shift = LiveShift.Read(Path.Combine(Shared.Repository, "demo-audio-synthetic"), ["106"]);
+
+            LiveShiftResult result = shift.Run(server, "sphinx", folder.FullName, TimeSpan.FromMinutes(4), lines.Add);
+
+            result.Journal.Missing.ShouldBeEmpty(string.Join('\n', lines));
+            result.Journal.Unexpected.ShouldBeEmpty(string.Join('\n', lines));
+            result.ExitCode.ShouldBe(0, string.Join('\n', lines));
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
+    }
+}
