@@ -84,7 +84,7 @@ internal sealed class Ear(
             case EndpointEvent.SpeechPaused e when open?.Grammar is { } grammar:
                 Speech.Hearing soFar = recognizer.Hear(e.SoFar.Samples, grammar);
                 open.SoFar = soFar;
-                if (soFar is { Outcome: HearingOutcome.Heard, Best: { } best } && !Continuations.MayGoOn(grammar, best.Words))
+                if (Continuations.IsComplete(grammar, soFar))
                 {
                     endpointer!.CompleteAnswer(e.Pause);
                 }
