@@ -30,7 +30,7 @@ public sealed class CalibratedPosteriorTests
     public void Two_values_of_the_same_score_share_the_probability_and_neither_is_heard()
     {
         Hearing hearing = CalibratedPosterior.Decide(Found(20, 20), ByHand);
-        hearing.Outcome.ShouldBe(HearingOutcome.NoReading);
+        hearing.Outcome.ShouldBe(HearingOutcome.Doubtful);
         hearing.Candidates.ShouldAllBe(c => Math.Abs(c.Probability - 0.5) < 1e-3);
         hearing.Margin.ShouldBe(0, 1e-9);
     }
