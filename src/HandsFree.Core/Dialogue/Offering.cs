@@ -39,6 +39,7 @@ internal static class Offering
         how = how with
         {
             Machine = how.Machine || display,
+            MinutesRested = sign == VitalSign.BloodPressure ? how.MinutesRested ?? RestClock.Rested(turn) : null,
             SaidAsGuessFirst = how.SaidAsGuessFirst || (set.Guessed && how.Counted is null),
         };
         return new Understood(turn.Heard, new Reading(reading.Value, how), corrects);

@@ -55,6 +55,7 @@ internal static class Triggers
         CommandWord.NextResident or CommandWord.Done => Trigger.NextResident,
         CommandWord.Undo => Trigger.Undo,
         CommandWord.Goodbye => Trigger.Goodbye,
+        CommandWord.Unwell => Trigger.Unwell,
         CommandWord.NurseNeeded => Trigger.NurseNeeded,
         CommandWord.Next or CommandWord.Previous => Trigger.NextOrPrevious,
         _ => throw new ArgumentOutOfRangeException(nameof(word), word, "no such command"),

@@ -44,4 +44,7 @@ public enum CommandWord
 
     /// <summary>"Previous".</summary>
     Previous,
+
+    /// <summary>"Dizzy", "fell": ends a posture test and is reported now.</summary>
+    Unwell,
 }

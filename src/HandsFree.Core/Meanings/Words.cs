@@ -22,6 +22,7 @@ internal static class Words
         ["nurse needed"] = CommandWord.NurseNeeded,
         ["next"] = CommandWord.Next,
         ["previous"] = CommandWord.Previous,
+        ["dizzy"] = CommandWord.Unwell,
     };
 
     public static readonly IReadOnlyDictionary<string, NotTakenReason> Reasons = new Dictionary<string, NotTakenReason>
@@ -57,7 +58,6 @@ internal static class Words
         ["was active"] = RoundWord.WasActive,
         ["private"] = RoundWord.Private,
         ["posture test"] = RoundWord.PostureTest,
-        ["dizzy"] = RoundWord.Unwell,
         ["who is next"] = RoundWord.WhoIsNext,
     };
 

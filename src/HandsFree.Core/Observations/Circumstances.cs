@@ -33,6 +33,9 @@ public sealed record Circumstances
     /// <summary>Minutes since hot or cold food, drink, gum or smoke before a temperature by mouth; null where nothing was said.</summary>
     public int? MinutesSinceFoodOrDrink { get; init; }
 
+    /// <summary>Minutes of rest before a blood pressure that was taken before the rest was over; null where it was over or is unknown.</summary>
+    public int? MinutesRested { get; init; }
+
     /// <summary>The value was first said as a guess and then again without a count between (safety rule 12).</summary>
     public bool SaidAsGuessFirst { get; init; }
 }

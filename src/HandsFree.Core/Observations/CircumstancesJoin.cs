@@ -14,6 +14,7 @@ public static class CircumstancesJoin
         Machine = second.Machine || first.Machine,
         Counted = second.Counted ?? first.Counted,
         CountedSeconds = second.CountedSeconds ?? first.CountedSeconds,
+        MinutesRested = second.MinutesRested ?? first.MinutesRested,
         SaidAsGuessFirst = second.SaidAsGuessFirst || first.SaidAsGuessFirst,
     };
 }

@@ -10,6 +10,7 @@ internal static class Always
         .On(Trigger.Stop, "silence, leave what waits", Stop, StateKind.AwaitingRoom)
         .On(Trigger.Goodbye, "name what is open, end", Goodbye, StateKind.Saving)
         .On(Trigger.NurseNeeded, "say that it can't call", NurseNeeded, page.State)
+        .On(Trigger.Unwell, "call light; report now, leave what waits", Unwelling.Hear, page.State, StateKind.Saving)
         .On(Trigger.Help, "list what can be said", Help, page.State)
         .WithJournal();
 
