@@ -18,6 +18,18 @@ public sealed record Circumstances
     /// <summary>Room air or oxygen.</summary>
     public OxygenSupply? Oxygen { get; init; }
 
+    /// <summary>How the oxygen reaches the resident; null on room air and where nothing was said.</summary>
+    public OxygenDelivery? Delivery { get; init; }
+
+    /// <summary>The cuff of a blood pressure, where it was not the usual adult one.</summary>
+    public CuffSize? Cuff { get; init; }
+
+    /// <summary>With which device, where it was not the round's.</summary>
+    public DeviceNote? Device { get; init; }
+
+    /// <summary>Before or after the medicine that the reading belongs to.</summary>
+    public MedicineTiming? Medicine { get; init; }
+
     /// <summary>The pulse was felt as uneven; nothing is said for the normal case.</summary>
     public bool Uneven { get; init; }
 

@@ -35,6 +35,9 @@ public sealed record Resident
     /// <summary>Usual values from earlier records, by name as in the roster file.</summary>
     public IReadOnlyList<UsualValue> UsualValues { get; init; } = [];
 
+    /// <summary>Where her temperature is usually taken: the site of her usual temperature, where it is one; else null.</summary>
+    public TemperatureSite? UsualSite => UsualValues.Select(u => u.Site).OfType<TemperatureSite>().Distinct().ToArray() is [var only] ? only : null;
+
     /// <summary>The oxygen that is ordered or usual, where there is any.</summary>
     public OxygenSupply? UsualOxygen { get; init; }
 
