@@ -53,7 +53,7 @@ internal sealed class Aide(DemoManifest manifest, ClipShelf clips, AideMind mind
         return moves > MostMoves ? new AideMove.Leave() : listening.Kind switch
         {
             ListeningKind.Identity or ListeningKind.SecondIdentifier => AtTheDoor(prompt),
-            ListeningKind.YesNo => YesOrNo(prompt),
+            ListeningKind.YesNo or ListeningKind.NowOrBefore => YesOrNo(prompt),
             ListeningKind.Readings => AtTheBed(listening.Awaited is not null),
             ListeningKind.Confirmation => Confirm(prompt, listening.Awaited),
             ListeningKind.Value => SayDigits(prompt, listening.Awaited),
