@@ -40,6 +40,7 @@ internal static class Offering
         {
             Machine = how.Machine || display,
             MinutesRested = sign == VitalSign.BloodPressure ? how.MinutesRested ?? RestClock.Rested(turn) : null,
+            MinutesStanding = sign == VitalSign.BloodPressure ? how.MinutesStanding ?? PostureTest.MinutesStanding(turn, how) : null,
             SaidAsGuessFirst = how.SaidAsGuessFirst || (set.Guessed && how.Counted is null),
         };
         return new Understood(turn.Heard, new Reading(reading.Value, how), corrects);

@@ -42,6 +42,10 @@ internal static class PostureTest
             : turn;
     }
 
+    /// <summary>How long the resident has stood at this pressure, in whole minutes; null outside of a test.</summary>
+    public static int? MinutesStanding(Turn turn, Circumstances how) =>
+        turn.Set.StoodAt is { } since && how.Position == BodyPosition.Standing ? (int)(turn.At - since).TotalMinutes : null;
+
     /// <summary>A pressure was recorded: what comes next is said with "Saved".</summary>
     public static Recorded After(this Recorded recorded, Reading reading)
     {
