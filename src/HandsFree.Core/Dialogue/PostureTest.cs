@@ -10,7 +10,7 @@ internal static class PostureTest
     private static readonly TimeSpan One = TimeSpan.FromMinutes(1);
     private static readonly TimeSpan Three = TimeSpan.FromMinutes(3);
 
-    public static Turn Begin(Turn turn) => turn.Set.Resident.PostureTestOrderedBy is null
+    public static Turn Begin(Turn turn) => turn.Set.Resident.PostureTest is null
         ? turn.Say("A posture test is not ordered.")
         : turn.Ask(new Stage.AwaitingAnswer(Question.SecondPerson, "Is a second person with you?"));
 
