@@ -8,6 +8,7 @@ using HandsFree.Benchmarks.Journals;
 using HandsFree.Benchmarks.Live;
 using HandsFree.Benchmarks.Micro;
 using HandsFree.Benchmarks.Small;
+using HandsFree.Benchmarks.Tables;
 using HandsFree.Benchmarks.Training;
 
 return new RootCommand("HandsFree's measurements: speed, memory and errors are measured here and asserted nowhere")
@@ -15,6 +16,7 @@ return new RootCommand("HandsFree's measurements: speed, memory and errors are m
     HearingCommand.Make(),
     EnginesCommand.Make(),
     CompareCommand.Make(),
+    TablesCommand.Make(),
     CalibrateCommand.Make(),
     DictationsCommand.Make(),
     MicroCommand.Make(),
