@@ -18,7 +18,7 @@ internal sealed class SoundProbe(ICaptureStream microphone, IPlaybackStream? lou
     private static readonly TimeSpan WayBack = TimeSpan.FromSeconds(1.5);
 
     private readonly List<float> heard = [];
-    private DateTimeOffset begins;
+    private readonly List<DateTimeOffset> times = [];
 
     /// <summary>What went wrong with a device, or null.</summary>
     public SoundFault? Fault { get; private set; }
@@ -55,9 +55,10 @@ internal sealed class SoundProbe(ICaptureStream microphone, IPlaybackStream? lou
 
     private void Find(DateTimeOffset written)
     {
-        int from = Math.Clamp(SampleTime.Samples(written - begins), 0, heard.Count);
-        (int position, double likeness) = EchoFinder.Find(heard.ToArray().AsSpan(from), Chirp.Make());
-        Echo = likeness >= Alike ? SampleTime.Of(position) : null;
+        TimedSound sound = new([.. heard], [.. times]);
+        (int position, double likeness) = EchoFinder.Find(sound.Samples, Chirp.Make());
+        TimeSpan way = sound.TimeOf(position) - written;
+        Echo = likeness < Alike ? null : way > TimeSpan.Zero ? way : TimeSpan.Zero;
     }
 
     // Quiet first, so that the loudspeaker is awake when the chirp comes.
@@ -85,7 +86,7 @@ internal sealed class SoundProbe(ICaptureStream microphone, IPlaybackStream? lou
                 return false;
             }
 
-            begins = heard.Count == 0 ? at : begins;
+            times.Add(at);
             heard.AddRange(frame);
         }
 

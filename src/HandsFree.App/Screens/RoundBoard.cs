@@ -5,14 +5,17 @@ using HandsFree.Core.Journal;
 
 namespace HandsFree.App.Screens;
 
-/// <summary>The view model of a round: takes the session's notes, and says what can be seen at a moment. May be used from any
-/// thread.</summary>
+/// <summary>The view model of a round: takes the session's notes, and says what can be seen at a moment. While the session is locked
+/// that is nothing of a resident. May be used from any thread.</summary>
 /// <param name="home">Residents and what is due.</param>
 /// <param name="past">What the journal holds, oldest first.</param>
 internal sealed class RoundBoard(Home home, IEnumerable<JournalEvent> past) : ISessionWatcher
 {
     /// <summary>So long a value is seen; then room and bed only (safety 8).</summary>
     public static readonly TimeSpan Shown = TimeSpan.FromSeconds(5);
+
+    /// <summary>What the dialogue's screen awaits while the session is locked begins so.</summary>
+    private const string Locked = "locked";
 
     private readonly Lock gate = new();
     private readonly RoundClocks clocks = new();
@@ -40,15 +43,6 @@ internal sealed class RoundBoard(Home home, IEnumerable<JournalEvent> past) : IS
         }
     }
 
-    /// <summary>Locks the view or opens it: nothing of a resident is seen while it is locked.</summary>
-    public void Lock(bool isLocked)
-    {
-        lock (gate)
-        {
-            locked = isLocked;
-        }
-    }
-
     /// <inheritdoc/>
     public void Saw(SessionNote note)
     {
@@ -68,7 +62,7 @@ internal sealed class RoundBoard(Home home, IEnumerable<JournalEvent> past) : IS
             RoundView always = new() { Mark = mark, Microphone = words, Warning = warning };
             if (locked)
             {
-                return always with { IsLocked = true, Awaited = "locked: person and PIN" };
+                return always with { IsLocked = true, Awaited = screen.Awaited };
             }
 
             bool fresh = now - since < Shown;
@@ -110,6 +104,7 @@ internal sealed class RoundBoard(Home home, IEnumerable<JournalEvent> past) : IS
         {
             case SessionNote.Shown s:
                 (screen, since) = (s.Screen, s.At);
+                locked = s.Screen.Awaited.StartsWith(Locked, StringComparison.Ordinal);
                 break;
             case SessionNote.Listens s:
                 listening = s.For;

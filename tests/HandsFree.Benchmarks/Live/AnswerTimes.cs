@@ -1,6 +1,7 @@
 using HandsFree.App.Demo.Script;
 using HandsFree.App.Session;
 using HandsFree.Audio;
+using HandsFree.Audio.Devices;
 using HandsFree.Audio.Echo;
 using HandsFree.Audio.Endpointing;
 
@@ -27,7 +28,7 @@ internal static class AnswerTimes
 
     /// <summary>One row for each clip that was found and answered.</summary>
     public static IEnumerable<AnswerTime> Of(
-        IReadOnlyList<SpokenClip> spoken, ClipShelf clips, ListeningGrammars grammars, Recording mouth, Recording earpiece)
+        IReadOnlyList<SpokenClip> spoken, ClipShelf clips, ListeningGrammars grammars, TimedSound mouth, TimedSound earpiece)
     {
         EndpointerOptions quiet = new();
         for (int i = 0; i < spoken.Count; i++)
@@ -45,7 +46,7 @@ internal static class AnswerTimes
         }
     }
 
-    private static DateTimeOffset? EndOf(SpokenClip spoken, float[] clip, Recording mouth)
+    private static DateTimeOffset? EndOf(SpokenClip spoken, float[] clip, TimedSound mouth)
     {
         float[] beginning = clip[..Math.Min(clip.Length, SampleTime.Samples(Beginning))];
         int from = mouth.PositionOf(spoken.At - SearchBefore);
@@ -55,7 +56,7 @@ internal static class AnswerTimes
             return null;
         }
 
-        (int position, double likeness) = EchoFinder.Find(mouth.Samples.AsSpan(from, length), beginning);
+        (int position, double likeness) = EchoFinder.Find(mouth.Samples.Slice(from, length), beginning);
         float least = clip.Max(Math.Abs) * EndOfSpeech;
         int last = Array.FindLastIndex(clip, s => Math.Abs(s) >= least);
         return likeness >= Alike ? mouth.TimeOf(from + position + last) : null;

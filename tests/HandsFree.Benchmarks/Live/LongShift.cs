@@ -79,10 +79,11 @@ internal sealed class LongShift
         return new LongShiftResult(end, journal.All().OfType<ReadingRecorded>().Count(), microphone.Frames, microphone.Lost, microphone.Losses, loop.Queue.Late, hours.Memory);
     }
 
-    // The aide's script without an end; the watch ends the shift.
+    // The aide's script without an end; the watch ends the shift. Rests are left out: at a second visit in a round nothing is to be rested for.
     private DemoManifest Repeated(DemoManifest script)
     {
-        int times = (int)(Length / TimeSpan.FromMinutes(4)) + 1;
-        return script with { Visits = [.. Enumerable.Repeat(script.Visits, times).SelectMany(v => v)], Handover = [] };
+        int times = (int)(Length / TimeSpan.FromMinutes(1)) + 1;
+        DemoVisit[] visits = [.. script.Visits.Select(v => v with { Steps = [.. v.Steps.Where(s => s is not (DemoStep.Rest or DemoStep.Wait or DemoStep.Word))] })];
+        return script with { Visits = [.. Enumerable.Repeat(visits, times).SelectMany(v => v)], Handover = [] };
     }
 }

@@ -21,13 +21,13 @@ internal sealed class MonitorRecorder : IDisposable
     }
 
     /// <summary>Ends the recording.</summary>
-    public Recording Stop()
+    public TimedSound Stop()
     {
         ending = true;
         thread.Join();
         lock (gate)
         {
-            return new Recording([.. samples], [.. times]);
+            return new TimedSound([.. samples], [.. times]);
         }
     }
 

@@ -48,14 +48,15 @@ public sealed class BoardTests : IDisposable
         Saw(new SessionNote.Kept(now, 1, [new ResidentIdentified("1", "a", now, "r2", SecondIdentifier.BirthDayAndMonth)]));
         ReadBack();
         Saw(new SessionNote.Clock(now, "rest", now.AddMinutes(4)));
-        board.Lock(true);
+        Saw(new SessionNote.Shown(now, new ScreenView("", "", "", "locked: type your PIN")));
 
         RoundView view = After(0);
         new[] { view.Place, view.What, view.Digits, view.Text, view.Clock, view.Next }.ShouldAllBe(text => text.Length == 0);
         view.IsLocked.ShouldBeTrue();
         board.Due(now).ShouldBeEmpty();
         board.Reports().ShouldBeEmpty();
-        board.Lock(false);
+        view.Awaited.ShouldBe("locked: type your PIN");
+        ReadBack();
         After(0).Place.ShouldBe("Room 12 bed B");
     }
 

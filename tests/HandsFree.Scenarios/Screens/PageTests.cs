@@ -33,7 +33,7 @@ public sealed class PageTests
 
     [Fact]
     public void Locked() => Match(RoundPage.Round(
-        new RoundView { IsLocked = true, Mark = "(*)", Microphone = "LISTENING", Awaited = "locked: person and PIN" }, "aide-7 240713"));
+        new RoundView { IsLocked = true, Mark = "(*)", Microphone = "LISTENING", Awaited = "locked: type your PIN" }, "aide-7 240713"));
 
     [Fact]
     public void Help() => Match(RoundPage.Help(Listening, ""));

@@ -102,7 +102,7 @@ public sealed class WindowTests : IDisposable, IRoundKeys
     [Fact]
     public void While_locked_no_list_is_shown_and_what_is_typed_is_hidden()
     {
-        board.Lock(true);
+        board.Saw(new SessionNote.Shown(time.GetUtcNow(), new ScreenView("", "", "", "locked: type your PIN")));
         application.InjectKey(Key.F2);
         Press("aide 1234");
 
