@@ -1,3 +1,4 @@
+using HandsFree.App.Homes;
 using HandsFree.Benchmarks.Live;
 using HandsFree.Speech.Sphinx;
 using HandsFree.TestKit;
@@ -11,6 +12,37 @@ namespace HandsFree.Benchmarks.Tests.Live;
 /// monitor in a process of its own, with its own voice coming back as loud as it is.</summary>
 public sealed class LiveRoundTests
 {
+    [Fact]
+    public void A_microphone_that_is_unplugged_and_a_server_that_ends_are_said_and_the_question_is_asked_again()
+    {
+        Assert.SkipWhen(SphinxRecognizer.WhyNot(new SphinxOptions()) is not null, SphinxRecognizer.WhyNot(new SphinxOptions()) ?? "");
+        using PulseServer server = PulseServer.StartOrSkip();
+        DirectoryInfo folder = Directory.CreateTempSubdirectory("handsfree-live-");
+        try
+        {
+            HomeFolder home = new(Path.Combine(folder.FullName, "home"), Path.Combine(folder.FullName, "state"));
+            LiveShift.Read(Path.Combine(Shared.Repository, "demo-audio-synthetic"), []).MakeHome(home);
+            using RoundProcess round = RoundProcess.Start(server, home.Path, home.States, "sphinx", TimeProvider.System);
+            Says(round, "Room and bed?");
+
+            server.Unload(PulseServer.Mouth);
+            Says(round, "The microphone is gone. Plug it in again, or use the keys.");
+            server.Load(PulseServer.Mouth);
+            Says(round, "The microphone is back. Room and bed?");
+            server.Kill();
+            server.StartAgain();
+            Says(round, "The earpiece is back. Room and bed?");
+            round.Runs.ShouldBeTrue();
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
+    }
+
+    private static void Says(RoundProcess round, string words) =>
+        round.WaitForWords(words, TimeSpan.FromSeconds(40)).ShouldBeTrue($"\"{words}\" was not said: {string.Join('\n', round.Lines)}");
+
     [Fact]
     public void A_round_that_is_heard_live_leaves_exactly_the_right_journal()
     {

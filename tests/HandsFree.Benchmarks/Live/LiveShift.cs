@@ -75,14 +75,8 @@ internal sealed class LiveShift
         };
     }
 
-    private JournalComparison Compare(HomeFolder home)
-    {
-        (HomeJournal? journal, string? error) = HomeJournal.Open(home, new Unlocker(Around, null), DemoPerson.CredentialOf(manifest.Aide));
-        using HomeJournal open = journal ?? throw new InvalidOperationException(error);
-        return JournalComparison.Of(open.All(), manifest.Expected);
-    }
-
-    private void MakeHome(HomeFolder home)
+    /// <summary>Writes the made-up home, with its person.</summary>
+    public void MakeHome(HomeFolder home)
     {
         if (DemoHome.Write(home, manifest) is { } taken)
         {
@@ -91,6 +85,13 @@ internal sealed class LiveShift
 
         (HomeJournal? journal, string? error) = DemoPerson.SetUp(home, manifest.Aide, Around);
         (journal ?? throw new InvalidOperationException(error)).Dispose();
+    }
+
+    private JournalComparison Compare(HomeFolder home)
+    {
+        (HomeJournal? journal, string? error) = HomeJournal.Open(home, new Unlocker(Around, null), DemoPerson.CredentialOf(manifest.Aide));
+        using HomeJournal open = journal ?? throw new InvalidOperationException(error);
+        return JournalComparison.Of(open.All(), manifest.Expected);
     }
 
     private static Surroundings Around => Surroundings.OfThisProcess();

@@ -94,6 +94,25 @@ internal sealed class RoundProcess : IDisposable
         return new RoundProcess(Process.Start(start) ?? throw new InvalidOperationException("the round did not start"), time);
     }
 
+    /// <summary>Waits until it has said something that ends so.</summary>
+    /// <returns>False where it does not in time.</returns>
+    public bool WaitForWords(string end, TimeSpan atMost)
+    {
+        using ManualResetEventSlim never = new();
+        long began = time.GetTimestamp();
+        while (!Lines.Any(line => line.Contains($"{end}\",", StringComparison.Ordinal)))
+        {
+            if (time.GetElapsedTime(began) > atMost || !Runs)
+            {
+                return false;
+            }
+
+            never.Wait(TimeSpan.FromMilliseconds(50));
+        }
+
+        return true;
+    }
+
     /// <summary>Waits for its end.</summary>
     /// <returns>Its exit code; null where it does not end in time.</returns>
     public int? WaitForEnd(TimeSpan atMost)

@@ -35,5 +35,17 @@ public sealed class EchoGateTests
         gate.Covers(At(5_000), At(5_020)).ShouldBeTrue();
     }
 
+    [Fact]
+    public void The_latency_is_the_one_at_the_end_of_the_playback()
+    {
+        TimeSpan latency = TimeSpan.Zero;
+        EchoGate gate = new(() => latency, TimeSpan.FromMilliseconds(250));
+        gate.Start(Noon);
+        latency = TimeSpan.FromMilliseconds(180);
+        gate.End(At(1_000));
+        gate.Covers(At(1_400), At(1_420)).ShouldBeTrue();
+        gate.Covers(At(1_430), At(1_450)).ShouldBeFalse();
+    }
+
     private static DateTimeOffset At(int milliseconds) => Noon + TimeSpan.FromMilliseconds(milliseconds);
 }

@@ -75,6 +75,16 @@ public sealed class SessionLoopTests
     }
 
     [Fact]
+    public void The_tones_of_a_count_are_not_speech_however_loud_they_are()
+    {
+        using SessionRig rig = new() { Leak = 1 };
+        Identified(rig).Says(Bed, "count").Run(quietAtTheEnd: TimeSpan.FromSeconds(34));
+
+        rig.Notes.OfType<SessionNote.Sounded>().Count().ShouldBe(2);
+        rig.Engine!.Asked.Count.ShouldBe(4);
+    }
+
+    [Fact]
     public void What_is_not_confirmed_is_not_recorded()
     {
         using SessionRig rig = new();
