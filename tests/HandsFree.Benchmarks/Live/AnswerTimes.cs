@@ -26,7 +26,8 @@ internal static class AnswerTimes
 
     private const float Sound = 0.001f;
 
-    /// <summary>One row for each clip that was found and answered.</summary>
+    /// <summary>One row for each clip that was found and answered. Sound before the endpointer can have heard a pause is no answer: the
+    /// program was speaking already.</summary>
     public static IEnumerable<AnswerTime> Of(
         IReadOnlyList<SpokenClip> spoken, ClipShelf clips, ListeningGrammars grammars, TimedSound mouth, TimedSound earpiece)
     {
@@ -38,7 +39,7 @@ internal static class AnswerTimes
             DateTimeOffset until = i + 1 < spoken.Count ? spoken[i + 1].At : DateTimeOffset.MaxValue;
             if (each.Clip.Noise is null && grammars.For(each.Listening) is { } grammar
                 && EndOf(each, clip, mouth) is { } end && earpiece.FirstSound(end, Sound) is { } answer
-                && answer < until && answer - end < LongestAnswer)
+                && answer < until && answer - end < LongestAnswer && answer - end >= quiet.PauseQuiet)
             {
                 TimeSpan awaited = Continuations.MayGoOn(grammar, each.Clip.Text) ? quiet.IncompleteTimeout : quiet.CompleteTimeout;
                 yield return new AnswerTime(each.Clip.Text, answer - end, awaited);

@@ -31,7 +31,7 @@ internal sealed class FlakyMicrophone(IMicrophone room, TimeSpan every, TimeSpan
         if (frame?.At >= next)
         {
             frame = Lose(frame, stop);
-            next = frame?.At + every;
+            next += every;
         }
 
         Frames += frame is null ? 0 : 1;
