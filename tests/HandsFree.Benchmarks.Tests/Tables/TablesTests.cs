@@ -1,6 +1,5 @@
 using System.Text.Json;
 using HandsFree.Benchmarks.Dictations.Counting;
-using HandsFree.Benchmarks.Results;
 using HandsFree.Benchmarks.Tables;
 using HandsFree.Benchmarks.Tests.Comparing;
 using HandsFree.TestKit;
@@ -17,7 +16,7 @@ public sealed class TablesTests
         DirectoryInfo folder = Directory.CreateTempSubdirectory("handsfree-tables-");
         try
         {
-            Rows.Result("set", (Verdict.Right, 0.99), (Verdict.WrongValue, 0.96), (Verdict.NotHeard, 0), (Verdict.LetIn, 0.8)).Save(Path.Combine(folder.FullName, "hearing-clean.json"));
+            Rows.Result("set", (Results.Verdict.Right, 0.99), (Results.Verdict.WrongValue, 0.96), (Results.Verdict.NotHeard, 0), (Results.Verdict.LetIn, 0.8)).Save(Path.Combine(folder.FullName, "hearing-clean.json"));
             File.WriteAllText(Path.Combine(folder.FullName, "dictations-clean.json"), JsonSerializer.Serialize(new
             {
                 options = new { VisitCount = 4 },
