@@ -30,7 +30,7 @@ public sealed class DialogueMachine(IRulebook rules, Roster roster, DialogueSett
     {
         (state, happened) = Doubt.Weigh(parts, state, happened);
         Row row = TransitionTable.Find(state.Kind, Triggers.Of(happened));
-        return Finish(CovertCount.AtRest(row.Handle(new Turn(parts, state, happened))), state);
+        return Finish(PostureTest.AtRest(CovertCount.AtRest(row.Handle(new Turn(parts, state, happened)))), state);
     }
 
     private static string GoesOn(ImmutableList<JournalEvent> journal) =>

@@ -80,7 +80,7 @@ public sealed class AnyConversationTests
     public void Yes_is_listened_for_only_where_something_was_read_back_or_asked(int seed) =>
         AnyConversation.Run(seed, new TestRules(), (talk, happened, before, step) =>
         {
-            bool hearsYes = step.State.Listening.Kind is ListeningKind.YesNo or ListeningKind.Confirmation;
+            bool hearsYes = step.State.Listening.Kind is ListeningKind.YesNo or ListeningKind.NowOrBefore or ListeningKind.Confirmation;
             bool asks = step.State.Kind is StateKind.AwaitingName or StateKind.AwaitingConfirmation or StateKind.AwaitingNotTaken
                 or StateKind.AwaitingAnswer or StateKind.AwaitingUndo or StateKind.NotSaved;
             hearsYes.ShouldBe(asks);

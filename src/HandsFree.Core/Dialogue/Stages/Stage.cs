@@ -98,6 +98,9 @@ internal abstract record Stage(StateKind Kind)
 
         /// <summary>The confirmed "asleep" that waits for "woke to the voice?".</summary>
         public AwaitingNotTaken? Asleep { get; init; }
+
+        /// <summary>"Dizzy", "fell" or "chest pain" that waits for its yes.</summary>
+        public Unwell? Unwell { get; init; }
     }
 
     public sealed record AwaitingUndo(SavedItem Item) : Stage(StateKind.AwaitingUndo);
