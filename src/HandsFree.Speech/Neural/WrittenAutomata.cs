@@ -6,7 +6,7 @@ namespace HandsFree.Speech.Neural;
 /// in all; the grammar that was not used for longest is forgotten first and made anew when it comes again.</summary>
 /// <param name="vocabulary">The tokens.</param>
 /// <param name="mostStates">States of all of them together; the last one used is kept while it alone is within that.</param>
-internal sealed class WrittenAutomata(Vocabulary vocabulary, int mostStates = 8_000)
+internal sealed class WrittenAutomata(Vocabulary vocabulary, int mostStates = 20_000)
 {
     private readonly List<(Grammar Grammar, WrittenAutomaton Automaton)> latestFirst = [];
 
