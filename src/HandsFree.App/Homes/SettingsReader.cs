@@ -43,6 +43,9 @@ internal static class SettingsReader
             LongestPause = Minutes(file.NumberOf("longestPauseMinutes"), settings.LongestPause),
             AnswerAwaited = Seconds(file.NumberOf("answerAwaitedSeconds"), settings.AnswerAwaited),
             LeadAfter = Seconds(file.NumberOf("leadAfterSeconds"), settings.LeadAfter),
+            LockAfter = Minutes(file["lock"]?.NumberOf("minutes"), settings.LockAfter),
+            UnlocksBySpokenDigits = file["lock"]?["spokenDigits"]?.Kind == System.Text.Json.JsonValueKind.True,
+            KeepingAudio = file["keepAudio"] is { } audio ? Audio(audio, path, errors) : null,
             News2 = file["news2"]?.Kind == System.Text.Json.JsonValueKind.True,
             Due = file["due"] is { } due ? Due(due, path, errors) : settings.Due,
         };
@@ -56,6 +59,18 @@ internal static class SettingsReader
         }
 
         errors.Add(new(path, name.Line, $"\"timeZone\" is {name.InWords}, which this machine does not know; write an IANA name such as \"America/Chicago\" (and see that the machine has its time zone data)"));
+        return null;
+    }
+
+    private static KeepingAudio? Audio(LocatedNode node, string path, ICollection<FileError> errors)
+    {
+        LocatedNode on = node["approvedOn"]!;
+        if (DateOnly.TryParseExact(on.Text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly day))
+        {
+            return new KeepingAudio(node.TextOf("approvedBy")!, day, (int)(node.NumberOf("days") ?? 14));
+        }
+
+        errors.Add(new(path, on.Line, $"\"approvedOn\" is {on.InWords}, which is no day; write one such as \"2026-03-02\""));
         return null;
     }
 

@@ -41,4 +41,7 @@ internal enum Trigger
     Played,
     Saved,
     SaveFailed,
+    LockDue,
+    Unlocked,
+    UnlockRefused,
 }
