@@ -4,4 +4,8 @@ namespace HandsFree.App.Homes;
 /// <param name="ApprovedBy">The person's name.</param>
 /// <param name="ApprovedOn">The day.</param>
 /// <param name="Days">After how many days a recording is deleted, 1 to 90.</param>
-internal sealed record KeepingAudio(string ApprovedBy, DateOnly ApprovedOn, int Days);
+internal sealed record KeepingAudio(string ApprovedBy, DateOnly ApprovedOn, int Days)
+{
+    /// <summary>The days where the home's file names none.</summary>
+    public const int UsualDays = 14;
+}

@@ -63,19 +63,13 @@ internal static class SettingsReader
         return null;
     }
 
-    private static KeepingAudio? Audio(LocatedNode node, string path, ICollection<FileError> errors)
-    {
-        LocatedNode on = node["approvedOn"]!;
-        if (DateOnly.TryParseExact(on.Text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly day))
-        {
-            return new KeepingAudio(node.TextOf("approvedBy")!, day, (int)(node.NumberOf("days") ?? 14));
-        }
+    private static KeepingAudio Audio(LocatedNode approval, string path, ICollection<FileError> errors) =>
+        new(approval.TextOf("approvedBy")!, ApprovedOn(approval, path, errors), (int)(approval.NumberOf("days") ?? KeepingAudio.UsualDays));
 
-        errors.Add(new(path, on.Line, $"\"approvedOn\" is {on.InWords}, which is no day; write one such as \"2026-03-02\""));
-        return null;
-    }
+    private static ShortCountOfBreaths ShortCount(LocatedNode approval, string path, ICollection<FileError> errors) =>
+        new(approval.TextOf("approvedBy")!, ApprovedOn(approval, path, errors));
 
-    private static ShortCountOfBreaths ShortCount(LocatedNode approval, string path, ICollection<FileError> errors)
+    private static DateOnly ApprovedOn(LocatedNode approval, string path, ICollection<FileError> errors)
     {
         string on = approval.TextOf("approvedOn")!;
         if (!DateOnly.TryParseExact(on, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly day))
@@ -83,7 +77,7 @@ internal static class SettingsReader
             errors.Add(new(path, approval["approvedOn"]!.Line, $"\"approvedOn\" is \"{on}\", and there is no such day"));
         }
 
-        return new ShortCountOfBreaths(approval.TextOf("approvedBy")!, day);
+        return day;
     }
 
     private static List<Shift> Shifts(LocatedNode list, string path, ICollection<FileError> errors)

@@ -64,8 +64,10 @@ public sealed class RecordingShelf
 
     private static DateTimeOffset? Until(string file)
     {
-        byte[] content = File.ReadAllBytes(file);
-        return Form.Number(content) is { } seconds && seconds is >= 0 and < 253_402_300_800 ? DateTimeOffset.FromUnixTimeSeconds(seconds) : null;
+        Span<byte> beginning = stackalloc byte[SealedFile.Shortest];
+        using FileStream stream = new(file, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+        int read = stream.ReadAtLeast(beginning, beginning.Length, throwOnEndOfStream: false);
+        return Form.Number(beginning[..read]) is { } seconds && seconds is >= 0 and < 253_402_300_800 ? DateTimeOffset.FromUnixTimeSeconds(seconds) : null;
     }
 
     private string FileOf(string name) => Path.Combine(_folder, name + Ending);

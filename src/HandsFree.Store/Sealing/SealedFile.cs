@@ -12,6 +12,9 @@ namespace HandsFree.Store.Sealing;
 /// <param name="purpose">The purpose of its key, for HKDF.</param>
 internal sealed class SealedFile(byte[] letters, byte[] purpose)
 {
+    /// <summary>The bytes of a file with nothing in it; enough for <see cref="Number"/>.</summary>
+    public const int Shortest = BodyAt + TagSize;
+
     private const int NumberAt = 4;
     private const int SaltAt = NumberAt + sizeof(long);
     private const int SaltSize = 32;
@@ -21,7 +24,7 @@ internal sealed class SealedFile(byte[] letters, byte[] purpose)
 
     /// <summary>The number in a file's clear beginning; null where it is no such file.</summary>
     public long? Number(ReadOnlySpan<byte> file) =>
-        file.Length >= BodyAt + TagSize && file.StartsWith(letters) ? BinaryPrimitives.ReadInt64BigEndian(file[NumberAt..]) : null;
+        file.Length >= Shortest && file.StartsWith(letters) ? BinaryPrimitives.ReadInt64BigEndian(file[NumberAt..]) : null;
 
     /// <summary>The file's bytes.</summary>
     /// <param name="unlocked">The journal.</param>

@@ -10,6 +10,7 @@ namespace HandsFree.Benchmarks.Journals;
 /// <summary>How fast a journal is on this machine's disk.</summary>
 internal static class JournalSpeed
 {
+    private const int Warm = 100;
     private const int Singles = 500;
     private const int Batch = 1000;
     private const int Flushes = 300;
@@ -23,11 +24,16 @@ internal static class JournalSpeed
         Say("bare flush before (4 kB written, fsync)", BareFlushes(folder), "/s");
         using (HomeJournal journal = folder.OpenHome())
         {
+            for (int i = 0; i < Warm; i++)
+            {
+                journal.Events.Append(ShiftEvents.Event(i));
+            }
+
             // Beside the disk's own rate, in the same minute: half before, half after, for it varies.
             double cpu = Cpu();
             double seconds = Seconds(() =>
             {
-                for (int i = 0; i < Singles; i++)
+                for (int i = Warm; i < Warm + Singles; i++)
                 {
                     journal.Events.Append(ShiftEvents.Event(i));
                 }
@@ -35,9 +41,9 @@ internal static class JournalSpeed
             Say("one by one, each flushed", Singles / seconds, "events/s");
             Say("  processor time of one", (Cpu() - cpu) / Singles * 1e6, "µs");
             Say("bare flush after", BareFlushes(folder), "/s");
-            Say($"batches of {Batch}, encoding included", (events - Singles) / Seconds(() =>
+            Say($"batches of {Batch}, encoding included", (events - Warm - Singles) / Seconds(() =>
             {
-                for (int from = Singles; from < events; from += Batch)
+                for (int from = Warm + Singles; from < events; from += Batch)
                 {
                     journal.Events.AppendAll(Enumerable.Range(from, Math.Min(Batch, events - from)).Select(ShiftEvents.Event));
                 }

@@ -73,9 +73,15 @@ public sealed class LockedSessionTests
     [Fact]
     public void Her_spoken_digits_unlock_where_the_home_allows_it_and_are_shown_to_nobody()
     {
-        using SessionRig rig = new(withPerson: true) { SpokenUnlock = true };
+        using SessionRig rig = new(withPerson: true) { SpokenUnlock = true, Settings = new SessionSettings { LockAfter = TimeSpan.FromSeconds(1) } };
         (string salt, string hash) = SpokenDigits.Kept("4711");
         rig.Held!.Desk.Write((id, at) => new SpokenDigitsSet(id, "aide", at, "aide", salt, hash));
+        Listening digits = new(ListeningKind.SecondIdentifier);
+        rig.Says(digits, "four seven one two").Says(digits, "four seven one one").Run(quietAtTheEnd: TimeSpan.FromMilliseconds(500));
+
+        rig.Events.OfType<UnlockFailed>().ShouldHaveSingleItem();
+        rig.Events.OfType<SessionUnlocked>().ShouldHaveSingleItem().By.ShouldBe(UnlockedBy.SpokenDigits);
+        string.Join('\n', rig.Notes).ShouldNotContain("seven");
         ISessionKey key = HolderKey.Of(rig.Held)!;
         key.Spoken("4712").IsRight.ShouldBeFalse();
         key.Spoken("4711").IsRight.ShouldBeTrue();

@@ -29,7 +29,7 @@ public sealed class RecordingTests
         refused.Code.ShouldBe(2);
         refused.Error.ShouldContain("approvedBy");
         home.With("home.json", """{ "keepAudio": { "approvedBy": "Dora Head", "approvedOn": "2026-02-30" } }""");
-        CommandRun.Of(home, "journal", "audio", "list").Error.ShouldContain("which is no day");
+        CommandRun.Of(home, "journal", "audio", "list").Error.ShouldContain("there is no such day");
     }
 
     [Fact]

@@ -57,6 +57,9 @@ internal sealed class SessionRig : IDisposable
     /// <summary>Whether her digits unlock too.</summary>
     public bool SpokenUnlock { get; init; }
 
+    /// <summary>The session's times.</summary>
+    public SessionSettings Settings { get; init; } = new();
+
     /// <summary>Keeps the sound of what is saved.</summary>
     public ISessionRecorder? Recorder { get; init; }
 
@@ -109,6 +112,7 @@ internal sealed class SessionRig : IDisposable
             Time = Clock,
             Key = held is null ? null : HolderKey.Of(held),
             Recorder = Recorder,
+            Settings = Settings,
             Watcher = notes,
         });
         notes.Type = loop.Type;

@@ -10,13 +10,14 @@ internal static class LockedState
     public static Page Page() => new Page(StateKind.Locked)
         .WithJournal()
         .On(Trigger.NurseNeeded, "say that it can't call", Always.NurseNeeded, StateKind.Locked)
+        .On(Trigger.Unwell, "call light", Unwelling.Hear, StateKind.Locked)
         .On([Trigger.Help, Trigger.Repeat, Trigger.Continue], "say what unlocks", Always.Repeat, StateKind.Locked)
         .On(Trigger.BandNumber, "ask whether the digits unlock", Try, StateKind.Locked)
         .On(Trigger.Unlocked, "room and bed again", Unlocked, StateKind.AwaitingRoom)
         .On(Trigger.UnlockRefused, "say so, and how long to wait", Refused, StateKind.Locked)
         .Ignore([.. Enum.GetValues<Trigger>().Except(
         [
-            Trigger.Saved, Trigger.SaveFailed, Trigger.NurseNeeded, Trigger.Help, Trigger.Repeat, Trigger.Continue, Trigger.BandNumber,
+            Trigger.Saved, Trigger.SaveFailed, Trigger.NurseNeeded, Trigger.Unwell, Trigger.Help, Trigger.Repeat, Trigger.Continue, Trigger.BandNumber,
             Trigger.Unlocked, Trigger.UnlockRefused,
         ])]);
 

@@ -8,6 +8,8 @@ namespace HandsFree.Benchmarks.Journals.Faults;
 /// view that a round needs, and the kept view is the same as one made anew.</summary>
 internal static class WrongClock
 {
+    private const int Batch = 250; // enough for the view to be kept and trimmed in between
+
     public static string Try(int times)
     {
         int seen = 0;
@@ -15,18 +17,19 @@ internal static class WrongClock
         {
             using TrialFolder folder = TrialFolder.New();
             int number = 0;
-            Append(folder, 30 * times, TimeSpan.Zero, ref number);
-            Append(folder, 15 * times, wrong, ref number);
-            Append(folder, 30 * times, TimeSpan.Zero, ref number);
+            Append(folder, Batch * times, TimeSpan.Zero, ref number);
+            Append(folder, Batch * times, wrong, ref number);
+            Append(folder, Batch * times, TimeSpan.Zero, ref number);
             IReadOnlyList<string> kept = Ids(folder);
             File.Delete(Path.Combine(folder.Path, "journal.view"));
             IReadOnlyList<string> anew = Ids(folder);
             FaultMissedException.Unless(kept.SequenceEqual(anew), $"the kept view has {kept.Count} events, one made anew {anew.Count} (clock wrong by {wrong.TotalDays} days)");
-            FaultMissedException.Unless(anew.Count == number, $"{anew.Count} of {number} events in the view (clock wrong by {wrong.TotalDays} days)");
+            // What is dated ten years back is old to whoever asks by time, and the view leaves it out.
+            FaultMissedException.Unless(wrong < -PresentEvents.Window || anew.Count == number, $"{anew.Count} of {number} events in the view (clock wrong by {wrong.TotalDays} days)");
             seen += number;
         }
 
-        return $"held: clock ahead by ten years and set back, behind by a day and by ten years: {seen} events, all in the view, kept or made anew";
+        return $"held: clock ahead by ten years and set back, behind by a day and by ten years: {seen} events, the kept view as one made anew, nothing of the present left out";
     }
 
     private static void Append(TrialFolder folder, int count, TimeSpan wrong, ref int number)
