@@ -108,7 +108,7 @@ public sealed class PeopleCommandTests
 
         replay.Code.ShouldBe(0, replay.Out);
         replay.Lines[^1].ShouldBe("1 readings: by the rules of their day 1 decided as then, 0 not, 0 without their rules or their resident; today's rules and limits would decide 1 differently");
-        replay.Lines[0].ShouldContain("accept; today's say report");
+        replay.Lines[0].ShouldContain("report this shift; today's say report now");
     }
 
     [Fact]

@@ -55,7 +55,7 @@ public sealed class LockedSessionTests
     public void Who_keeps_working_is_not_locked_out_and_speech_that_is_not_understood_keeps_nothing_open()
     {
         using SessionRig rig = new(withPerson: true);
-        Identified(rig).Run(quietAtTheEnd: TimeSpan.FromSeconds(500));
+        Identified(rig).Run(quietAtTheEnd: TimeSpan.FromSeconds(250));
         rig.Events.OfType<SessionLocked>().ShouldBeEmpty();
         using SessionRig silent = new(withPerson: true);
         silent.Run(quietAtTheEnd: TimeSpan.FromSeconds(610));
@@ -77,7 +77,7 @@ public sealed class LockedSessionTests
         (string salt, string hash) = SpokenDigits.Kept("4711");
         rig.Held!.Desk.Write((id, at) => new SpokenDigitsSet(id, "aide", at, "aide", salt, hash));
         Listening digits = new(ListeningKind.SecondIdentifier);
-        rig.Says(digits, "four seven one two").Says(digits, "four seven one one").Run(quietAtTheEnd: TimeSpan.FromMilliseconds(500));
+        rig.Says(digits, "four seven one two").Says(digits, "four seven one one").Run();
 
         rig.Events.OfType<UnlockFailed>().ShouldHaveSingleItem();
         rig.Events.OfType<SessionUnlocked>().ShouldHaveSingleItem().By.ShouldBe(UnlockedBy.SpokenDigits);
