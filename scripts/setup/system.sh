@@ -1,8 +1,8 @@
 # The system's packages: the recogniser that needs no model and the voices. Sourced by setup.sh.
 # shellcheck shell=bash disable=SC2034,SC2086
 
-system_packages="pocketsphinx libpocketsphinx3 pocketsphinx-en-us flite libflite1 espeak-ng"
-system_why="the recogniser that needs no model (pocketsphinx), the read-back's voice (flite), the second voice (espeak-ng)"
+system_packages="pocketsphinx libpocketsphinx3 pocketsphinx-en-us flite libflite1 espeak-ng strace"
+system_why="the recogniser that needs no model (pocketsphinx), the read-back's voice (flite), the second voice (espeak-ng), the test that no internet is used (strace)"
 
 # missing_packages: those of the list that are not installed, on one line.
 missing_packages() {
@@ -31,6 +31,7 @@ without() {
     case "$1" in *pocketsphinx*) lost="the engine sphinx can't hear" ;; esac
     case "$1" in *flite*) lost="${lost:+$lost, }the read-back falls back to another voice or to text" ;; esac
     case "$1" in *espeak*) lost="${lost:+$lost, }the second voice is missing" ;; esac
+    case "$1" in *strace*) lost="${lost:+$lost, }the test that no internet is used is left out" ;; esac
     printf 'until then %s' "$lost"
 }
 

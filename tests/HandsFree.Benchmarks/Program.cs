@@ -24,6 +24,9 @@ return new RootCommand("HandsFree's measurements: speed, memory and errors are m
     JournalCommands.Flip(),
     JournalCommands.PowerCut(),
     JournalCommands.Writer(),
+    JournalCommands.Opener(),
+    JournalCommands.Faults(),
+    JournalCommands.Locker(),
     SmallCalibration.Make(),
     SentencesCommand.Make(),
 }.Parse(args).Invoke();

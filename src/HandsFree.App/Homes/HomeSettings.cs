@@ -52,6 +52,15 @@ internal sealed record HomeSettings
     /// <summary>After this quiet, where no answer is awaited, the program asks for what is next.</summary>
     public TimeSpan LeadAfter { get; init; } = TimeSpan.FromSeconds(20);
 
+    /// <summary>After this time in which nothing was accepted, the session is locked.</summary>
+    public TimeSpan LockAfter { get; init; } = TimeSpan.FromMinutes(10);
+
+    /// <summary>Whether spoken digits of her choice unlock a session, not only the PIN by keys.</summary>
+    public bool UnlocksBySpokenDigits { get; init; }
+
+    /// <summary>Keeping recordings, which somebody must have approved; null: none is kept.</summary>
+    public KeepingAudio? KeepingAudio { get; init; }
+
     /// <summary>Whether NEWS2 is shown beside the decisions; it needs the consciousness, which has to be asked.</summary>
     public bool News2 { get; init; }
 
@@ -81,6 +90,7 @@ internal sealed record HomeSettings
         LongestPause = LongestPause,
         WeightUnit = WeightUnit,
         PulseCountSeconds = PulseCountSeconds,
+        UnlocksBySpokenDigits = UnlocksBySpokenDigits,
         BreathsInThirtySeconds = BreathsInThirtySeconds is not null,
         Due = Due,
     };

@@ -86,6 +86,13 @@ internal static class JournalLine
         RecordViewed e => $"viewed by {e.Person}: {e.What}",
         JournalRestored e => $"restored from a backup of {e.Events} events{(e.OtherDevice ? " of another device" : "")}, by {e.Person}",
         RulesKept e => $"rules kept: {e.Hash[..Math.Min(12, e.Hash.Length)]}, {e.Files.Count} files",
+        RosterKept e => $"roster in force: {e.Hash[..Math.Min(12, e.Hash.Length)]}{(e.Content is null ? "" : ", kept")}",
+        SessionLocked e => $"session of {e.Person} locked",
+        SessionUnlocked e => $"session of {e.Person} unlocked: {EnumWords.Of(e.By)}",
+        UnlockFailed e => $"session of {e.Person}: a try to unlock it failed",
+        SpokenDigitsSet e => $"spoken digits set: {e.Who}, by {e.Person}",
+        AudioKept e => $"recording kept: {e.Clip[..Math.Min(12, e.Clip.Length)]}, for {e.For}",
+        AudioDeleted e => $"recording deleted by {e.Person}: {e.Clip[..Math.Min(12, e.Clip.Length)]}, {e.Why}",
         _ => throw new InvalidOperationException($"no line for {happened.GetType().Name}"),
     };
 }

@@ -1,5 +1,6 @@
 using System.Runtime.ExceptionServices;
 using HandsFree.Core.Dialogue;
+using HandsFree.Store.Keys;
 
 namespace HandsFree.App.Session;
 
@@ -7,6 +8,8 @@ namespace HandsFree.App.Session;
 /// another thread comes through the queue.</summary>
 internal sealed class SessionLoop : IDisposable
 {
+    private const string LockTimer = "lock";
+
     private readonly SessionParts parts;
     private readonly EchoGate echo;
     private readonly Mouth mouth;
@@ -28,7 +31,7 @@ internal sealed class SessionLoop : IDisposable
         echo = new EchoGate(parts.Loudspeaker.Latency, parts.Settings.EchoTail);
         mouth = new Mouth(parts.Voice, parts.Loudspeaker, echo, Queue);
         ear = new Ear(parts.Microphone, parts.Detector, parts.Recognizer, parts.Grammars, echo, Queue, parts.Settings);
-        pen = new JournalPen(parts.Journal);
+        pen = new JournalPen(parts.Journal, () => Say("Another program has the record. I wait for it."));
         timers = new SessionTimers(parts.Time, Queue);
         quiet = new QuietWatch(parts.Time, Queue);
         listening = new ListeningInForce(0, new Listening(ListeningKind.Nothing, AnswerAwaited: false), Now);
@@ -52,6 +55,7 @@ internal sealed class SessionLoop : IDisposable
         using var ending = CancellationTokenSource.CreateLinkedTokenSource(stop);
         Carry(parts.Machine.Begin(aide, session, parts.Past ?? parts.Journal.ReadFrom(1).Select(e => e.Event), Now));
         AnswerAll();
+        WatchLock();
         var thread = new Thread(() => Hear(ending.Token)) { IsBackground = true, Name = "ear" };
         thread.Start();
         try
@@ -141,6 +145,10 @@ internal sealed class SessionLoop : IDisposable
                 speaking = false;
                 Take(speech);
                 break;
+            case SessionEvent.Typed typed when state!.Kind == StateKind.Locked:
+                Unlock(parts.Key!.Typed(typed.Text), UnlockedBy.Pin);
+                AnswerAll();
+                break;
             case SessionEvent.Typed typed:
                 DialogueEvent meant = TypedWords.Understand(typed.Text, parts.Grammars.For(listening.For), Now, parts.Settings.WeightUnit);
                 parts.Watcher.Saw(new SessionNote.Heard(Now, meant));
@@ -150,7 +158,7 @@ internal sealed class SessionLoop : IDisposable
                 Played();
                 break;
             case SessionEvent.TimerElapsed elapsed when timers.Take(elapsed):
-                Step(new DialogueEvent.TimerElapsed(Now, elapsed.Name));
+                Step(elapsed.Name == LockTimer ? new DialogueEvent.LockDue(Now) : new DialogueEvent.TimerElapsed(Now, elapsed.Name));
                 break;
             case SessionEvent.QuietOver passed when quiet.Take(passed):
                 led = led || !listening.For.AnswerAwaited;
@@ -162,9 +170,15 @@ internal sealed class SessionLoop : IDisposable
     private void Take(SessionEvent.SpeechOver speech)
     {
         bool stands = speech.Listening == listening.Number;
-        parts.Watcher.Saw(new SessionNote.Heard(Now, stands ? speech.Heard : null));
+        bool locked = state!.Kind == StateKind.Locked; // digits that unlock are shown to nobody
+        parts.Watcher.Saw(new SessionNote.Heard(Now, stands && !locked ? speech.Heard : null));
         if (stands && speech.Heard is { } heard)
         {
+            if (!locked)
+            {
+                parts.Recorder?.Heard(heard.At, speech.Samples);
+            }
+
             Step(heard);
         }
         else
@@ -191,9 +205,28 @@ internal sealed class SessionLoop : IDisposable
     {
         while (answers.TryDequeue(out DialogueEvent? next))
         {
-            Carry(parts.Machine.Step(state!, next));
+            DialogueStep step = parts.Machine.Step(state!, next);
+            Carry(step);
+
+            // An accepted utterance keeps the session open; so does unlocking. What was put off is put off by the same time.
+            if (next is DialogueEvent.Unlocked or DialogueEvent.LockDue || (next is DialogueEvent.Utterance && step.Effects.Count > 0))
+            {
+                WatchLock();
+            }
         }
     }
+
+    private void WatchLock()
+    {
+        if (parts.Key is not null && state!.Kind is not (StateKind.Locked or StateKind.Ended))
+        {
+            timers.Start(LockTimer, parts.Settings.LockAfter);
+        }
+    }
+
+    private void Unlock(PersonCheck check, UnlockedBy by) => answers.Enqueue(check.IsRight
+        ? new DialogueEvent.Unlocked(Now, by)
+        : new DialogueEvent.UnlockRefused(Now, check.Wait));
 
     private void Carry(DialogueStep step)
     {
@@ -220,8 +253,7 @@ internal sealed class SessionLoop : IDisposable
                 mouth.Silence();
                 break;
             case Effect.Say say:
-                string text = parts.Wording(say.Text);
-                parts.Watcher.Saw(new SessionNote.Said(Now, text, mouth.Say(text)));
+                Say(parts.Wording(say.Text));
                 break;
             case Effect.Play play:
                 parts.Watcher.Saw(new SessionNote.Sounded(Now, play.Tone));
@@ -234,6 +266,14 @@ internal sealed class SessionLoop : IDisposable
                 var (note, answer) = pen.Write(record, Now);
                 parts.Watcher.Saw(note);
                 answers.Enqueue(answer);
+                if (note is SessionNote.Kept kept && parts.Recorder?.Saved(kept.Events) is { } unkept)
+                {
+                    parts.Watcher.Saw(new SessionNote.NotKept(Now, unkept));
+                }
+
+                break;
+            case Effect.Unlock unlock:
+                Unlock(parts.Key!.Spoken(unlock.Digits), UnlockedBy.SpokenDigits);
                 break;
             case Effect.StartTimer timer:
                 timers.Start(timer.Name, timer.After);
@@ -249,6 +289,8 @@ internal sealed class SessionLoop : IDisposable
                 break;
         }
     }
+
+    private void Say(string text) => parts.Watcher.Saw(new SessionNote.Said(Now, text, mouth.Say(text)));
 
     private void Listen(Listening to)
     {

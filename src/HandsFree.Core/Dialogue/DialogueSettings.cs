@@ -45,6 +45,9 @@ public sealed record DialogueSettings
     public IReadOnlyList<VitalSign> Due { get; init; } =
         [VitalSign.Temperature, VitalSign.Pulse, VitalSign.Respirations, VitalSign.BloodPressure, VitalSign.OxygenSaturation];
 
+    /// <summary>A locked session is unlocked by spoken digits of her choice too, not only by PIN.</summary>
+    public bool UnlocksBySpokenDigits { get; init; }
+
     /// <summary>Sample phrases of a grammar, for "options" and the third prompt; from the grammar tree.</summary>
     public Func<Listening, IReadOnlyList<string>> SamplePhrases { get; init; } = static _ => [];
 }

@@ -28,4 +28,11 @@ namespace HandsFree.Core.Journal;
 [JsonDerivedType(typeof(RecordViewed), "record viewed")]
 [JsonDerivedType(typeof(JournalRestored), "journal restored")]
 [JsonDerivedType(typeof(RulesKept), "rules kept")]
+[JsonDerivedType(typeof(RosterKept), "roster kept")]
+[JsonDerivedType(typeof(SessionLocked), "session locked")]
+[JsonDerivedType(typeof(SessionUnlocked), "session unlocked")]
+[JsonDerivedType(typeof(UnlockFailed), "unlock failed")]
+[JsonDerivedType(typeof(SpokenDigitsSet), "spoken digits set")]
+[JsonDerivedType(typeof(AudioKept), "audio kept")]
+[JsonDerivedType(typeof(AudioDeleted), "audio deleted")]
 public abstract record JournalEvent(string Id, string Person, DateTimeOffset At);

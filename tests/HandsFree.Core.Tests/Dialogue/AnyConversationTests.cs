@@ -31,7 +31,7 @@ public sealed class AnyConversationTests
         seen.ShouldBe(
             [
                 "RoundEnded", "ResidentIdentified", "IdentificationFailed", "NotTakenRecorded", "AttemptDiscarded", "LeftOpen", "RecheckAsked",
-                "ReportOpened", "EnteredInError", "Yes", "SaidAgain", "CorrectedThenYes",
+                "ReportOpened", "EnteredInError", "Yes", "SaidAgain", "CorrectedThenYes", "SessionLocked", "SessionUnlocked", "UnlockFailed",
             ],
             ignoreOrder: true);
     }

@@ -55,6 +55,7 @@ public sealed class JournalEventCodecTests
     [InlineData("", "not a journal event")]
     [InlineData("null", "without schema or entry")]
     [InlineData("""{"schema":1}""", "without schema or entry")]
+    [InlineData("""{"schema":1,"entry":{"type":"round ended","id":"a","person":"b","at":"2026-03-02T08:00:00-06:00"},"more":1}""", "something follows the entry")]
     [InlineData("""{"schema":2,"entry":{"type":"dream"}}""", "of schema 2, this program reads up to 1")]
     [InlineData("""{"schema":1,"entry":{"type":"dream"}}""", "not a journal event")]
     [InlineData("""{"schema":1,"entry":{"type":"round ended","id":"a","person":"b","at":"yesterday"}}""", "not a journal event")]

@@ -76,11 +76,18 @@ internal sealed class AnyConversation
             return answer is DialogueEvent.Saved saved ? saved with { At = now } : ((DialogueEvent.SaveFailed)answer) with { At = now };
         }
 
+        if (state.Kind == StateKind.Locked && chance.Next(3) > 0)
+        {
+            return Pick<DialogueEvent>(
+                new DialogueEvent.Unlocked(now, UnlockedBy.Pin), new DialogueEvent.UnlockRefused(now, TimeSpan.FromSeconds(Pick(0, 30, 600))));
+        }
+
         return chance.Next(16) switch
         {
             0 => Pick<DialogueEvent>(
                 new DialogueEvent.NothingHeard(now), new DialogueEvent.NotAReading(now), new DialogueEvent.PartOfAReading(now),
-                new DialogueEvent.TimerElapsed(now, "count"), new DialogueEvent.TimerElapsed(now, "recheck pulse"), new DialogueEvent.Played(now)),
+                new DialogueEvent.TimerElapsed(now, "count"), new DialogueEvent.TimerElapsed(now, "recheck pulse"), new DialogueEvent.Played(now),
+                new DialogueEvent.LockDue(now)),
             1 => Say(Anything()),
             _ => Say(Fitting(state)),
         };
