@@ -6,6 +6,7 @@ using HandsFree.Benchmarks.Dictations;
 using HandsFree.Benchmarks.Hearing;
 using HandsFree.Benchmarks.Journals;
 using HandsFree.Benchmarks.Micro;
+using HandsFree.Benchmarks.Simulated;
 using HandsFree.Benchmarks.Small;
 using HandsFree.Benchmarks.Training;
 
@@ -24,4 +25,5 @@ return new RootCommand("HandsFree's measurements: speed, memory and errors are m
     JournalCommands.Writer(),
     SmallCalibration.Make(),
     SentencesCommand.Make(),
+    SimulatedHomeCommand.Make(),
 }.Parse(args).Invoke();
