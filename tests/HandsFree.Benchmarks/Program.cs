@@ -9,6 +9,7 @@ using HandsFree.Benchmarks.Micro;
 using HandsFree.Benchmarks.ShiftChange;
 using HandsFree.Benchmarks.Simulated;
 using HandsFree.Benchmarks.Small;
+using HandsFree.Benchmarks.Tables;
 using HandsFree.Benchmarks.Training;
 
 return new RootCommand("HandsFree's measurements: speed, memory and errors are measured here and asserted nowhere")
@@ -16,6 +17,7 @@ return new RootCommand("HandsFree's measurements: speed, memory and errors are m
     HearingCommand.Make(),
     EnginesCommand.Make(),
     CompareCommand.Make(),
+    TablesCommand.Make(),
     CalibrateCommand.Make(),
     DictationsCommand.Make(),
     MicroCommand.Make(),
