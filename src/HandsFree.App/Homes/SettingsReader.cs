@@ -2,6 +2,7 @@ using System.Globalization;
 using HandsFree.App.Homes.JsonFile;
 using HandsFree.Core.Files;
 using HandsFree.Core.Quantities;
+using HandsFree.Core.Reports;
 using HandsFree.Core.Residents;
 
 namespace HandsFree.App.Homes;
@@ -47,6 +48,7 @@ internal static class SettingsReader
             LockAfter = Minutes(file["lock"]?.NumberOf("minutes"), settings.LockAfter),
             UnlocksBySpokenDigits = file["lock"]?["spokenDigits"]?.Kind == System.Text.Json.JsonValueKind.True,
             KeepingAudio = file["keepAudio"] is { } audio ? Audio(audio, path, errors) : null,
+            NamesOnScreen = file["namesOnScreen"]?.Kind == System.Text.Json.JsonValueKind.True,
             News2 = file["news2"]?.Kind == System.Text.Json.JsonValueKind.True,
             Due = file["due"] is { } due ? Due(due, path, errors) : settings.Due,
         };

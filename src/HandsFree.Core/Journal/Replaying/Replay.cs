@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using HandsFree.Core.Observations;
 using HandsFree.Core.Quantities;
+using HandsFree.Core.Reports;
 using HandsFree.Core.Residents;
 using HandsFree.Core.Rules;
 
@@ -23,6 +24,7 @@ public sealed class Replay(IRulebook today, Roster roster, Func<RosterKept, Rost
     private readonly Dictionary<string, List<ReadingRecorded>> earlier = new(StringComparer.Ordinal);
     private readonly Dictionary<(string, VitalSign), int> rechecks = [];
     private readonly Dictionary<string, Roster?> rosters = new(StringComparer.Ordinal);
+    private readonly List<JournalEvent> plans = [];
     private Roster? ofTheDay;
 
     /// <summary>Takes the next event.</summary>
@@ -41,6 +43,11 @@ public sealed class Replay(IRulebook today, Roster roster, Func<RosterKept, Rost
                 }
 
                 ofTheDay = rosters.GetValueOrDefault(kept.Hash);
+                return null;
+            case PlanMade:
+                plans.Add(happened);
+                return null;
+            case EnteredInError gone when plans.RemoveAll(p => p.Id == gone.Event) > 0:
                 return null;
             case EnteredInError gone when earlier.TryGetValue(gone.Resident, out var readings):
                 readings.RemoveAll(r => r.Id == gone.Event);
@@ -68,14 +75,16 @@ public sealed class Replay(IRulebook today, Roster roster, Func<RosterKept, Rost
             rechecks.Remove(sign);
         }
 
-        Resident? resident = roster.ById(reading.Resident);
-        Resident? then = (ofTheDay ?? roster).ById(reading.Resident);
+        Resident? resident = Planned(roster);
+        Resident? then = Planned(ofTheDay ?? roster);
         rules.TryGetValue(reading.Decision.RulesHash, out IRulebook? rulesThen);
         Decision? again = then is null || rulesThen is null ? null : With(rulesThen, then, reading, readings, rechecks.GetValueOrDefault(sign));
         Decision? now = resident is null ? null : With(today, resident, reading, readings, rechecks.GetValueOrDefault(sign));
         readings.RemoveAll(r => r.Id == reading.Amends);
         readings.Add(reading);
         return new ReplayedReading(sequence, reading, again, now, ofTheDay is not null);
+
+        Resident? Planned(Roster of) => of.ById(reading.Resident)?.WithPlans(plans, reading.Confirmed.By.MeasuredAt);
     }
 
     private static Decision With(IRulebook rules, Resident resident, ReadingRecorded reading, List<ReadingRecorded> readings, int rechecks)
