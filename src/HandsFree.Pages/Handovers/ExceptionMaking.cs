@@ -1,0 +1,141 @@
+using HandsFree.Core.Handover;
+using HandsFree.Core.Journal;
+using HandsFree.Core.Quantities;
+using HandsFree.Core.Reports;
+using HandsFree.Core.Residents;
+using HandsFree.Core.Rules;
+using HandsFree.Pages.Drawing;
+using HandsFree.Pages.Records;
+using HandsFree.Pages.Texts;
+
+namespace HandsFree.Pages.Handovers;
+
+/// <summary>Makes the lists of what is not in order.</summary>
+internal sealed class ExceptionMaking(SheetFacts facts, IReadOnlyDictionary<string, ResidentRecord> records)
+{
+    private static readonly string[] ToldByPen = ["Told", "at", "advised"];
+    private readonly Clock clock = new(facts.Here, facts.Since);
+
+    public IReadOnlyList<SheetSection> Sections(IReadOnlyList<HandoverEntry> entries) =>
+    [
+        new(
+            "Open reports",
+            [.. entries.SelectMany(e => e.Reports.Select(r => (Entry: e, Report: r))).OrderByDescending(x => x.Report.Urgency).ThenBy(x => x.Report.At)
+                .Select(x => Report(x.Entry, x.Report))],
+            "No report is open."),
+        new(
+            "Rechecks that wait",
+            [.. entries.SelectMany(e => e.Rechecks.Select(r => (Entry: e, Recheck: r))).OrderBy(x => x.Recheck.DueAt).Select(x => Recheck(x.Entry, x.Recheck))],
+            "No recheck waits."),
+        new("Outside limits, without an open report", [.. entries.SelectMany(Outside)], "Nothing else lies outside limits."),
+        new("Not taken", [.. entries.SelectMany(Missing)], "Everything was taken."),
+    ];
+
+    /// <summary>What is not in order of one resident, the gravest first.</summary>
+    public IEnumerable<Mark> Marks(HandoverEntry entry) => new[]
+    {
+        (entry.Reports.Any(r => r.Urgency == ReportUrgency.Now), Mark.ReportNow),
+        (entry.Reports.Any(r => r.Urgency == ReportUrgency.ThisShift), Mark.ReportThisShift),
+        (entry.Rechecks.Count > 0, Mark.Recheck),
+        (entry.NotTaken.Count > 0, Mark.NotTaken),
+        (entry.LeftOpen.Count > 0, Mark.LeftOpen),
+        (IsAway(entry.Resident), Mark.Away),
+        (entry.Rank == HandoverRank.NothingYet && !IsAway(entry.Resident), Mark.NotVisited),
+    }.Where(m => m.Item1).Select(m => m.Item2);
+
+    public bool IsAway(Resident resident) => resident.Away?.On(DateOnly.FromDateTime(facts.At.DateTime)) == true;
+
+    private SheetItem Report(HandoverEntry entry, ReportOpened report)
+    {
+        ResidentRecord record = records[entry.Resident.Id];
+        ChartedReading[] readings = [.. record.Signs.Values.SelectMany(s => s.Readings).Where(r => report.Readings.Contains(r.Event.Id)).OrderBy(r => r.At)];
+        string values = string.Join(", then ", readings.Select((r, i) => Reading(r, named: i == 0)));
+        string[] lines =
+        [
+            values,
+            report.Situation,
+            .. entry.Notes.Where(n => n.Report == report.Id).Select(n => n.Text),
+        ];
+        return Item(
+            report.Urgency == ReportUrgency.Now ? Mark.ReportNow : Mark.ReportThisShift,
+            entry.Resident,
+            $"since {clock.Of(report.At)}{Overdue(report)}",
+            lines,
+            ToldByPen);
+    }
+
+    private SheetItem Recheck(HandoverEntry entry, RecheckAsked recheck)
+    {
+        ChartedReading? doubted = records[entry.Resident.Id].Signs[recheck.Sign].Readings.FirstOrDefault(r => r.Event.Id == recheck.Reading);
+        return Item(
+            Mark.Recheck,
+            entry.Resident,
+            $"due {clock.Of(recheck.DueAt)}{Overdue(recheck)}",
+            [doubted is null ? Written.Name(recheck.Sign) : Reading(doubted, named: true), recheck.Instruction],
+            [Written.ShortName(recheck.Sign), "at"]);
+    }
+
+    private IEnumerable<SheetItem> Outside(HandoverEntry entry)
+    {
+        foreach ((VitalSign sign, ReadingRecorded last) in entry.Last.OrderBy(l => l.Key))
+        {
+            SignHistory history = records[entry.Resident.Id].Signs[sign];
+            int side = history.SideOf(last.Confirmed.Reading.Value);
+            bool told = last.Decision.Outcome is Outcome.ReportNow or Outcome.ReportThisShift;
+            bool elsewhere = entry.Reports.Any(r => r.Sign == sign) || entry.Rechecks.Any(r => r.Sign == sign);
+            if (elsewhere || (side == 0 && !told))
+            {
+                continue;
+            }
+
+            string[] reasons = [.. last.Decision.Reasons.Where(r => r.Outcome == last.Decision.Outcome).Select(r => r.Text).Take(2)];
+            string state = told ? "no report of it is open any more" : "no report was asked for";
+            ChartedReading charted = history.Readings.First(r => r.Event.Id == last.Id);
+            yield return Item(
+                side < 0 ? Mark.Low : Mark.High,
+                entry.Resident,
+                $"at {clock.Of(charted.At)}",
+                [Reading(charted, named: true), .. reasons, state],
+                []);
+        }
+    }
+
+    private IEnumerable<SheetItem> Missing(HandoverEntry entry)
+    {
+        Resident resident = entry.Resident;
+        if (IsAway(resident))
+        {
+            yield return Item(Mark.Away, resident, $"since {resident.Away!.From:d MMM}", [resident.Away.Why], []);
+            yield break;
+        }
+
+        foreach (NotTakenRecorded missing in entry.NotTaken)
+        {
+            string what = missing.Sign is { } sign ? Written.Name(sign) : "All that was open";
+            yield return Item(Mark.NotTaken, resident, $"at {clock.Of(missing.At)}", [$"{what}: {facts.Wording(Written.Reason(missing.Reason))}"], []);
+        }
+
+        foreach (LeftOpen open in entry.LeftOpen)
+        {
+            yield return Item(Mark.LeftOpen, resident, $"at {clock.Of(open.At)}", [$"{Written.Name(open.Sign)}: not understood or not confirmed"], []);
+        }
+
+        if (entry.Rank == HandoverRank.NothingYet)
+        {
+            yield return Item(Mark.NotVisited, resident, $"since {clock.Of(facts.Since)}", ["Nothing was taken in this shift"], []);
+        }
+    }
+
+    private string Reading(ChartedReading reading, bool named)
+    {
+        Core.Observations.Reading taken = reading.Event.Confirmed.Reading;
+        string name = named ? $"{Written.Name(taken.Value.Sign)} " : "";
+        string[] how = [.. Written.How(taken.How), .. reading.Event.IsRecheck ? ["recheck"] : Array.Empty<string>(), .. reading.Amendment is { } amendment ? [amendment] : Array.Empty<string>()];
+        return $"{name}{Written.Value(taken.Value)} at {clock.Of(reading.At)}{(how.Length > 0 ? $" ({string.Join(", ", how)})" : "")}";
+    }
+
+    private string Overdue(JournalEvent happened) => facts.IsOverdue(happened) ? ", OVERDUE" : "";
+
+    private static SheetItem Item(Mark mark, Resident resident, string when, IEnumerable<string> lines, IReadOnlyList<string> writeIn) =>
+        new(mark, Written.Place(resident), resident.Name, when, [.. lines.Where(l => l.Length > 0)], writeIn);
+}
