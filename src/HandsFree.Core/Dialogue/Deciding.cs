@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using HandsFree.Core.Journal;
 using HandsFree.Core.Observations;
 using HandsFree.Core.Quantities;
+using HandsFree.Core.Reports;
 using HandsFree.Core.Rules;
 
 namespace HandsFree.Core.Dialogue;
@@ -26,7 +27,7 @@ internal static class Deciding
         ResidentSet set = turn.Set;
         IReadOnlyList<PastReading> earlier = PastReadings.Of(turn.State.Journal, set.Resident.Id);
         return new DecisionContext(
-            set.Resident, earlier, set.RechecksDone(reading.Value.Sign), turn.At, symptoms ?? ImmutableHashSet<string>.Empty);
+            set.Resident.WithPlans(turn.State.Journal, turn.At), earlier, set.RechecksDone(reading.Value.Sign), turn.At, symptoms ?? ImmutableHashSet<string>.Empty);
     }
 
     /// <summary>The question whose yes would make the decision on a value that is told anyway graver; null else.</summary>

@@ -17,6 +17,7 @@ public static class JournalResident
         EnteredInError e => e.Resident,
         ReadingAmended e => e.Resident,
         ReportNoted e => e.Resident,
+        PlanMade e => e.Resident,
         _ => null,
     };
 }

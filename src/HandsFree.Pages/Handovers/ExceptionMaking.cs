@@ -13,7 +13,9 @@ namespace HandsFree.Pages.Handovers;
 /// <summary>Makes the lists of what is not in order.</summary>
 internal sealed class ExceptionMaking(SheetFacts facts, IReadOnlyDictionary<string, ResidentRecord> records)
 {
-    private static readonly string[] ToldByPen = ["Told", "at", "advised"];
+    private const string Overdue = ", OVERDUE";
+    private static readonly string[] ToldByPen = ["Nurse told", "at", "advised"];
+    private static readonly string[] AcknowledgedByPen = ["Acknowledged by", "at", "advised"];
     private readonly Clock clock = new(facts.Here, facts.Since);
 
     public IReadOnlyList<SheetSection> Sections(IReadOnlyList<HandoverEntry> entries) =>
@@ -27,6 +29,10 @@ internal sealed class ExceptionMaking(SheetFacts facts, IReadOnlyDictionary<stri
             "Rechecks that wait",
             [.. entries.SelectMany(e => e.Rechecks.Select(r => (Entry: e, Recheck: r))).OrderBy(x => x.Recheck.DueAt).Select(x => Recheck(x.Entry, x.Recheck))],
             "No recheck waits."),
+        new(
+            "Acknowledged, in a nurse's hand",
+            [.. entries.SelectMany(e => e.Acknowledged.Select(r => (Entry: e, Report: r))).OrderBy(x => x.Report.At).Select(x => Acknowledged(x.Entry, x.Report))],
+            "No report was acknowledged in this shift, and no plan stands."),
         new("Outside limits, without an open report", [.. entries.SelectMany(Outside)], "Nothing else lies outside limits."),
         new("Not taken", [.. entries.SelectMany(Missing)], "Everything was taken."),
     ];
@@ -45,24 +51,51 @@ internal sealed class ExceptionMaking(SheetFacts facts, IReadOnlyDictionary<stri
 
     public bool IsAway(Resident resident) => resident.Away?.On(DateOnly.FromDateTime(facts.At.DateTime)) == true;
 
-    private SheetItem Report(HandoverEntry entry, ReportOpened report)
-    {
-        ResidentRecord record = records[entry.Resident.Id];
-        ChartedReading[] readings = [.. record.Signs.Values.SelectMany(s => s.Readings).Where(r => report.Readings.Contains(r.Event.Id)).OrderBy(r => r.At)];
-        string values = string.Join(", then ", readings.Select((r, i) => Reading(r, named: i == 0)));
-        string[] lines =
+    private SheetItem Report(HandoverEntry entry, Report report) => Item(
+        MarkOf(report),
+        entry.Resident,
+        $"since {clock.Of(report.At)}{(report.IsOverdue(facts.Overdue, facts.At) ? Overdue : "")}",
+        [Readings(entry, report), report.Situation, .. Told(report), .. Notes(report)],
+        report.NurseTold is null ? ToldByPen : AcknowledgedByPen);
+
+    private SheetItem Acknowledged(HandoverEntry entry, Report report) => Item(
+        MarkOf(report),
+        entry.Resident,
+        $"since {clock.Of(report.At)}",
         [
-            values,
+            Readings(entry, report),
             report.Situation,
-            .. entry.Notes.Where(n => n.Report == report.Id).Select(n => n.Text),
-        ];
-        return Item(
-            report.Urgency == ReportUrgency.Now ? Mark.ReportNow : Mark.ReportThisShift,
-            entry.Resident,
-            $"since {clock.Of(report.At)}{Overdue(report)}",
-            lines,
-            ToldByPen);
+            $"Acknowledged by {report.Acknowledged!.Person} at {clock.Of(report.Acknowledged.At)}{(report.Acknowledged.Advised is { } advised ? $", advised: {advised}" : "")}",
+            .. report.Plans.Where(entry.Plans.Contains).Select(Plan),
+            .. Told(report),
+            .. Notes(report),
+            report.Closed is { } closed ? $"Closed: {closed.Outcome}" : "",
+        ],
+        []);
+
+    private static Mark MarkOf(Report report) => report.Urgency == ReportUrgency.Now ? Mark.ReportNow : Mark.ReportThisShift;
+
+    private string Readings(HandoverEntry entry, Report report)
+    {
+        IEnumerable<ChartedReading> readings = records[entry.Resident.Id].Signs.Values.SelectMany(s => s.Readings).Where(r => report.Readings.Contains(r.Event.Id));
+        return string.Join(", then ", readings.OrderBy(r => r.At).Select((r, i) => Reading(r, named: i == 0)));
     }
+
+    private IEnumerable<string> Told(Report report) => report.Told.Select(told =>
+        $"{told.Whom} told at {clock.Of(told.ToldAt)}{(told.Who is { } who ? $" ({who})" : "")}, {How(told.How)}");
+
+    private static IEnumerable<string> Notes(Report report) => report.Notes.Select(n => n.Text);
+
+    private string Plan(PlanMade plan) =>
+        $"Plan: {PlanTexts.InFigures(plan)} until {clock.Of(plan.Until)}{(plan.Text.Length > 0 ? $". {plan.Text}" : "")}";
+
+    private static string How(ToldHow how) => how switch
+    {
+        ToldHow.InPerson => "in person",
+        ToldHow.ByPhone => "by telephone",
+        ToldHow.InWriting => "in writing",
+        _ => throw new ArgumentOutOfRangeException(nameof(how), how, "no such way"),
+    };
 
     private SheetItem Recheck(HandoverEntry entry, RecheckAsked recheck)
     {
@@ -70,7 +103,7 @@ internal sealed class ExceptionMaking(SheetFacts facts, IReadOnlyDictionary<stri
         return Item(
             Mark.Recheck,
             entry.Resident,
-            $"due {clock.Of(recheck.DueAt)}{Overdue(recheck)}",
+            $"due {clock.Of(recheck.DueAt)}{(facts.At - recheck.DueAt > facts.Overdue.Recheck ? Overdue : "")}",
             [doubted is null ? Written.Name(recheck.Sign) : Reading(doubted, named: true), recheck.Instruction],
             [Written.ShortName(recheck.Sign), "at"]);
     }
@@ -134,8 +167,6 @@ internal sealed class ExceptionMaking(SheetFacts facts, IReadOnlyDictionary<stri
         return $"{name}{Written.Value(taken.Value)} at {clock.Of(reading.At)}{(how.Length > 0 ? $" ({string.Join(", ", how)})" : "")}";
     }
 
-    private string Overdue(JournalEvent happened) => facts.IsOverdue(happened) ? ", OVERDUE" : "";
-
-    private static SheetItem Item(Mark mark, Resident resident, string when, IEnumerable<string> lines, IReadOnlyList<string> writeIn) =>
-        new(mark, Written.Place(resident), resident.Name, when, [.. lines.Where(l => l.Length > 0)], writeIn);
+    private SheetItem Item(Mark mark, Resident resident, string when, IEnumerable<string> lines, IReadOnlyList<string> writeIn) =>
+        new(mark, Written.Place(resident), facts.WithNames ? resident.Name : "", when, [.. lines.Where(l => l.Length > 0)], writeIn);
 }

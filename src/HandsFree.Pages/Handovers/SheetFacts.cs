@@ -1,4 +1,4 @@
-using HandsFree.Core.Journal;
+using HandsFree.Core.Reports;
 using HandsFree.Core.Residents;
 
 namespace HandsFree.Pages.Handovers;
@@ -19,8 +19,11 @@ public sealed record SheetFacts(string? Home, DateTimeOffset At, DateTimeOffset 
     /// <summary>The home's word for "refused" and the like.</summary>
     public Func<string, string> Wording { get; init; } = static text => text;
 
-    /// <summary>Whether a report or a recheck has waited longer than the home wants.</summary>
-    public Func<JournalEvent, bool> IsOverdue { get; init; } = static _ => false;
+    /// <summary>After what time something that waits is overdue.</summary>
+    public Overdue Overdue { get; init; } = Overdue.Default;
+
+    /// <summary>Whether the residents' names are on the page.</summary>
+    public bool WithNames { get; init; } = true;
 
     /// <summary>What the reader must know of the beginning, or null.</summary>
     public string? Remark { get; init; }

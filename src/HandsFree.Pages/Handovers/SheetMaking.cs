@@ -33,6 +33,7 @@ internal sealed class SheetMaking(SheetFacts facts, IReadOnlyDictionary<string, 
             Count(Reports(ReportUrgency.Now), "report now", "reports now"),
             Count(Reports(ReportUrgency.ThisShift), "report this shift", "reports this shift"),
             Count(entries.Sum(e => e.Rechecks.Count), "recheck waits", "rechecks wait"),
+            Count(entries.Sum(e => e.Acknowledged.Count), "acknowledged", "acknowledged"),
             Count(entries.Count(e => e.NotTaken.Count + e.LeftOpen.Count > 0), "with something missing", "with something missing"),
             Count(entries.Count(e => e.Rank == HandoverRank.NothingYet && !exceptions.IsAway(e.Resident)), "not visited", "not visited"),
             Count(entries.Count(e => exceptions.IsAway(e.Resident)), "away", "away"),
@@ -47,7 +48,7 @@ internal sealed class SheetMaking(SheetFacts facts, IReadOnlyDictionary<string, 
         ResidentRecord record = records[entry.Resident.Id];
         return new(
             Written.Place(entry.Resident),
-            entry.Resident.Name,
+            facts.WithNames ? entry.Resident.Name : "",
             [.. exceptions.Marks(entry)],
             Notes(entry),
             [.. UnitSheet.Columns.Select(sign => Cell(record.Signs[sign], entry))]);
@@ -68,12 +69,14 @@ internal sealed class SheetMaking(SheetFacts facts, IReadOnlyDictionary<string, 
             notes.Add($"usually on {Written.HowInShort(new() { Oxygen = oxygen })}");
         }
 
+        notes.AddRange(entry.IsNew ? ["new here"] : []);
         notes.AddRange(resident.UsualFrozen.Where(f => today >= f.From && (f.Until is not { } last || today <= last)).Select(f => f.Why));
-        notes.AddRange(resident.OrderedLimits.Where(o => o.Until is null || facts.At < o.Until).Select(Ordered));
+        notes.AddRange(resident.OrderedLimits.Where(o => o.Until is null || facts.At < o.Until).Select(o => Ordered("ordered", o)));
+        notes.AddRange(entry.Plans.Select(p => Ordered("plan", p.Limit)));
         return string.Join("; ", notes);
     }
 
-    private string Ordered(OrderedLimit order)
+    private string Ordered(string by, OrderedLimit order)
     {
         string Number(decimal number) => Written.Number(facts.Units.Written(order.Value, number));
         string range = (order.Least, order.Greatest) switch
@@ -84,7 +87,7 @@ internal sealed class SheetMaking(SheetFacts facts, IReadOnlyDictionary<string, 
             _ => "",
         };
         string until = order.Until is { } end ? $" until {clock.Of(end)}" : "";
-        return $"ordered: {RosterWords.Of(RosterWords.Values, order.Value)} {range}{until}";
+        return $"{by}: {RosterWords.Of(RosterWords.Values, order.Value)} {range}{until}";
     }
 
     private SignCell Cell(SignHistory history, HandoverEntry entry)

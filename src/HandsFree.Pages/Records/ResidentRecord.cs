@@ -1,6 +1,7 @@
 using HandsFree.Core.Journal;
 using HandsFree.Core.Observations;
 using HandsFree.Core.Quantities;
+using HandsFree.Core.Reports;
 using HandsFree.Core.Residents;
 using HandsFree.Core.Rules;
 using HandsFree.Core.Rules.Limits;
@@ -14,19 +15,19 @@ public sealed record ResidentRecord(Resident Resident, IReadOnlyDictionary<Vital
 {
     /// <summary>The records of all residents.</summary>
     /// <param name="journal">All events that matter, oldest first.</param>
-    /// <param name="roster">The residents; events of others are left out.</param>
+    /// <param name="residents">The residents; events of others are left out.</param>
     /// <param name="rules">Say the limits.</param>
     /// <param name="at">Now.</param>
     public static IReadOnlyDictionary<string, ResidentRecord> Of(
-        IReadOnlyList<JournalEvent> journal, IEnumerable<Resident> roster, Rulebook rules, DateTimeOffset at)
+        IReadOnlyList<JournalEvent> journal, IEnumerable<Resident> residents, Rulebook rules, DateTimeOffset at)
     {
         ILookup<string?, JournalEvent> events = journal.ToLookup(e => e.ResidentId());
-        return roster.ToDictionary(r => r.Id, r => Of([.. events[r.Id], .. events[null]], r, rules, at));
+        return residents.ToDictionary(r => r.Id, r => Of([.. events[r.Id], .. events[null]], r, rules, at));
     }
 
     private static ResidentRecord Of(IReadOnlyList<JournalEvent> journal, Resident resident, Rulebook rules, DateTimeOffset at)
     {
-        DecisionContext context = new(resident, PastReadings.Of(journal, resident.Id), 0, at, new HashSet<string>());
+        DecisionContext context = new(resident.WithPlans(journal, at), PastReadings.Of(journal, resident.Id), 0, at, new HashSet<string>());
         ILookup<VitalSign, ChartedReading> charted = Charted(journal).OrderBy(r => r.At).ToLookup(r => r.Event.Confirmed.Reading.Value.Sign);
         return new(resident, Enum.GetValues<VitalSign>().ToDictionary(sign => sign, sign => History(sign, [.. charted[sign]], rules, context)));
     }

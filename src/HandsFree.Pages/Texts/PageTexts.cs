@@ -20,6 +20,21 @@ public static class PageTexts
         "In each column: last value, time, (what is usual), 14 days. Dashed line: limit beyond which a nurse is told of a single value. Grey band: usual. "
         + "Dot: reading; ring: recheck; triangle: beyond a limit; cross: counts no more. Bars of BP reach from diastolic to systolic.";
 
+    /// <summary>The title of a trend page.</summary>
+    public const string TrendTitle = "Trend";
+
+    /// <summary>The heading of the table of readings.</summary>
+    public const string EveryReading = "Every reading, the latest first";
+
+    /// <summary>Where there is none.</summary>
+    public const string NoReading = "No reading in this time.";
+
+    /// <summary>How the large charts are read.</summary>
+    public const string ChartKey =
+        "Dashed line: limit beyond which a nurse is told of a single value. Grey band: usual. Dot: reading; ring: recheck; triangle: beyond a limit, empty for a recheck; "
+        + "cross: counts no more, with a line to what took its place. L: late entry; G: said as a guess first; words: taken otherwise than before. "
+        + "Bars of blood pressure reach from diastolic to systolic.";
+
     /// <summary>The heading of the list of all residents.</summary>
     public const string Everyone = "Everyone";
 

@@ -105,8 +105,9 @@ public static class Written
     };
 
     /// <summary>"Room 12 B".</summary>
-    public static string Place(Resident resident) =>
-        resident.Bed is { } bed ? $"Room {resident.Room} {bed.ToUpperInvariant()}" : $"Room {resident.Room}";
+    public static string Place(Resident resident) => resident.Room == 0
+        ? "Not on the roster"
+        : resident.Bed is { } bed ? $"Room {resident.Room} {bed.ToUpperInvariant()}" : $"Room {resident.Room}";
 
     private static string Unit(TemperatureUnit unit) => unit == TemperatureUnit.Celsius ? " °C" : " °F";
 

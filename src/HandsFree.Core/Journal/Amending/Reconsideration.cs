@@ -20,7 +20,7 @@ internal static class Reconsideration
                 .Where(r => r.Resident == resident.Id && r.Confirmed.By.MeasuredAt <= measuredAt && !without.Contains(r.Id))
                 .Select(r => new PastReading(r.Confirmed.Reading, r.Confirmed.By.MeasuredAt)).OrderBy(p => p.MeasuredAt),
         ];
-        return context.Rules.Decide(reading, new DecisionContext(resident, earlier, MostRechecks, measuredAt, ImmutableHashSet<string>.Empty));
+        return context.Rules.Decide(reading, new DecisionContext(resident.WithPlans(context.Journal, measuredAt), earlier, MostRechecks, measuredAt, ImmutableHashSet<string>.Empty));
     }
 
     /// <summary>No recheck can be asked for any more: what would have asked for one is told.</summary>
