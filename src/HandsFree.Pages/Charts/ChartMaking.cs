@@ -13,17 +13,20 @@ namespace HandsFree.Pages.Charts;
 /// <param name="units">The home's.</param>
 internal sealed class ChartMaking(RosterUnits units)
 {
-    public Chart Of(SignHistory history, DateTimeOffset from, DateTimeOffset until)
+    /// <summary>The chart of the readings after a moment; it ends now, or with a reading that is later by this device's clock.</summary>
+    public Chart Of(SignHistory history, DateTimeOffset from, DateTimeOffset now)
     {
         IReadOnlyList<LimitedValue> numbers = SignHistory.NumbersOf(history.Sign);
         LimitedValue upper = numbers[0];
         LimitedValue? lower = numbers.Count > 1 ? numbers[1] : null;
-        List<ChartedReading> shown = [.. history.Readings.Where(r => r.At > from && r.At <= until)];
+        List<ChartedReading> shown = [.. history.Readings.Where(r => r.At > from)];
+        DateTimeOffset until = shown.Count > 0 && shown[^1].At > now ? shown[^1].At : now;
         Dictionary<string, Quantity> values = shown.DistinctBy(r => r.Event.Id).ToDictionary(r => r.Event.Id, r => r.Event.Confirmed.Reading.Value);
         ReportLimits limits = history.Limits[upper];
         ReportLimits lowerLimits = lower is { } second ? history.Limits[second] : ReportLimits.None;
         UsualRange? usual = history.Usual.GetValueOrDefault(upper);
         double Shown(LimitedValue value, decimal number) => (double)units.Written(value, number);
+        double Usual(LimitedValue value, decimal number) => (double)Written.UsualNumber(value, units.Written(value, number));
         double? Line(LimitedValue value, ReportLimit? limit) => limit is null ? null : Shown(value, limit.Number);
         double Number(Quantity quantity, LimitedValue value) => Shown(value, SingleValue.Of(quantity, value)!.Value);
         return new Chart(
@@ -43,8 +46,8 @@ internal sealed class ChartMaking(RosterUnits units)
             ],
             Line(upper, limits.Low),
             Line(upper, limits.High),
-            usual is null ? null : Shown(upper, usual.Low ?? usual.Median),
-            usual is null ? null : Shown(upper, usual.High ?? usual.Median))
+            usual is null ? null : Usual(upper, usual.Low ?? usual.Median),
+            usual is null ? null : Usual(upper, usual.High ?? usual.Median))
         {
             LowerLow = lower is { } l ? Line(l, lowerLimits.Low) : null,
             LowerHigh = lower is { } h ? Line(h, lowerLimits.High) : null,

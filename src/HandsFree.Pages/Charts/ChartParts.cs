@@ -14,15 +14,12 @@ internal static class ChartParts
         }
     }
 
-    /// <summary>The limits as dashed lines from edge to edge; of a pressure also those of the lower number, thinner.</summary>
-    public static void Limits(ICanvas canvas, Chart chart, ChartFrame frame, double width)
+    /// <summary>Limits as dashed lines from edge to edge.</summary>
+    public static void Limits(ICanvas canvas, ChartFrame frame, double width, params IEnumerable<double?> limits)
     {
-        foreach ((double? limit, double share) in new[] { (chart.Low, 1.0), (chart.High, 1.0), (chart.LowerLow, 0.6), (chart.LowerHigh, 0.6) })
+        foreach (double number in limits.OfType<double>())
         {
-            if (limit is { } number)
-            {
-                canvas.Segment(frame.Left, frame.Y(number), frame.Right, frame.Y(number), new(Ink.Black, width * share, Dashed: true));
-            }
+            canvas.Segment(frame.Left, frame.Y(number), frame.Right, frame.Y(number), new(Ink.Black, width, Dashed: true));
         }
     }
 

@@ -8,7 +8,7 @@ internal static class MonthChart
 {
     private const double AxisText = 10;
     private const double LeftRoom = 34;
-    private const double RightRoom = 62;
+    private const double RightRoom = 78;
     private const double BottomRoom = 15;
     private const double Radius = 1.9;
 
@@ -25,7 +25,8 @@ internal static class MonthChart
         ChartParts.Usual(canvas, chart, frame);
         Numbers(canvas, frame);
         Days(canvas, chart, frame);
-        ChartParts.Limits(canvas, chart, frame, 1);
+        ChartParts.Limits(canvas, frame, 1, chart.Low, chart.High);
+        ChartParts.Limits(canvas, frame, 0.6, chart.LowerLow, chart.LowerHigh);
         Named(canvas, chart, frame);
         ChartParts.Course(canvas, chart, frame, 0.8);
         foreach (ChartPoint point in chart.Points)
@@ -52,7 +53,7 @@ internal static class MonthChart
             return;
         }
 
-        double step = Step(span / Math.Max(2, frame.Height / 24));
+        double step = Step(span / Math.Max(2, frame.Height / 18));
         for (double number = Math.Ceiling(frame.Least / step) * step; number <= frame.Most; number += step)
         {
             canvas.Segment(frame.Left - 3, frame.Y(number), frame.Left, frame.Y(number), new(Ink.Line, 0.7));
@@ -94,6 +95,8 @@ internal static class MonthChart
 
         Add(chart.High, "limit", true);
         Add(chart.Low, "limit", true);
+        Add(chart.LowerHigh, "diastolic", true);
+        Add(chart.LowerLow, "diastolic", true);
         if (chart is { UsualLow: { } low, UsualHigh: { } high })
         {
             names.Add((frame.Y((low + high) / 2), low == high ? $"usual {Number(low)}" : $"usual {Number(low)}–{Number(high)}", false));

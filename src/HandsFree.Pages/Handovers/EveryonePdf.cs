@@ -11,6 +11,8 @@ internal sealed class EveryonePdf(PdfSheet pdf, RosterUnits units)
 {
     private const double TrendHeight = 29;
     private const double CellHeight = 17 + 12 + 12 + TrendHeight + 6;
+    private const double LeastValue = 12;
+    private static readonly TextStyle MarkWord = new(10, Bold: true);
     private static readonly TextStyle Value = new(16, Bold: true);
     private static readonly TextStyle Small = new(10, Ink: Ink.Grey);
     private static readonly TextStyle Strong = new(12, Bold: true);
@@ -85,17 +87,29 @@ internal sealed class EveryonePdf(PdfSheet pdf, RosterUnits units)
         pdf.Y += 3;
     }
 
+    /// <summary>The style, smaller where the text would not fit beside its mark, but never below what is read at arm's length.</summary>
+    private TextStyle Fitting(string text, TextStyle style, double width)
+    {
+        while (style.Size > LeastValue && pdf.Canvas.Width(text, style) > width)
+        {
+            style = style with { Size = style.Size - 0.5 };
+        }
+
+        return style;
+    }
+
     private void Cell(SignCell cell, double left)
     {
         double top = pdf.Y;
         string value = cell.Value ?? "–";
-        TextStyle style = cell.IsOld ? Value with { Bold = false, Ink = Ink.Grey } : Value;
+        double word = cell.Mark is { } beyond ? 14 + pdf.Canvas.Width(Marks.Word(beyond), MarkWord) : 0;
+        TextStyle style = Fitting(value, cell.IsOld ? Value with { Bold = false, Ink = Ink.Grey } : Value, Column - 6 - word);
         pdf.Canvas.Text(new(left, top + 15), value, style);
         if (cell.Mark is { } mark)
         {
             double x = left + pdf.Canvas.Width(value, style) + 3;
             Marks.Draw(pdf.Canvas, mark, new(x + 4.5, top + 10), 9);
-            pdf.Canvas.Text(new(x + 11, top + 14), Marks.Word(mark), new(10, Bold: true));
+            pdf.Canvas.Text(new(x + 11, top + 14), Marks.Word(mark), MarkWord);
         }
 
         pdf.Canvas.Text(new(left, top + 27), PageTexts.WhenAndHow(cell), Small);

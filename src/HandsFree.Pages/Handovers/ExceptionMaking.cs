@@ -115,14 +115,14 @@ internal sealed class ExceptionMaking(SheetFacts facts, IReadOnlyDictionary<stri
             SignHistory history = records[entry.Resident.Id].Signs[sign];
             int side = history.SideOf(last.Confirmed.Reading.Value);
             bool told = last.Decision.Outcome is Outcome.ReportNow or Outcome.ReportThisShift;
-            bool elsewhere = entry.Reports.Any(r => r.Sign == sign) || entry.Rechecks.Any(r => r.Sign == sign);
+            bool elsewhere = entry.Reports.Concat(entry.Acknowledged).Any(r => r.Sign == sign) || entry.Rechecks.Any(r => r.Sign == sign);
             if (elsewhere || (side == 0 && !told))
             {
                 continue;
             }
 
             string[] reasons = [.. last.Decision.Reasons.Where(r => r.Outcome == last.Decision.Outcome).Select(r => r.Text).Take(2)];
-            string state = told ? "no report of it is open any more" : "no report was asked for";
+            string state = told ? "no report of it is open" : "no report was asked for";
             ChartedReading charted = history.Readings.First(r => r.Event.Id == last.Id);
             yield return Item(
                 side < 0 ? Mark.Low : Mark.High,

@@ -123,10 +123,7 @@ internal sealed class SheetMaking(SheetFacts facts, IReadOnlyDictionary<string, 
 
     private string Range(LimitedValue value, UsualRange usual)
     {
-        string Number(decimal number) => Written.Number(Rounded(value, facts.Units.Written(value, number)));
+        string Number(decimal number) => Written.Number(Written.UsualNumber(value, facts.Units.Written(value, number)));
         return usual is { Low: { } low, High: { } high } && Number(low) != Number(high) ? $"{Number(low)}–{Number(high)}" : Number(usual.Median);
     }
-
-    private static decimal Rounded(LimitedValue value, decimal number) =>
-        value is LimitedValue.TemperatureFahrenheit ? number : decimal.Round(number, 0, MidpointRounding.AwayFromZero);
 }

@@ -46,6 +46,9 @@ internal sealed class PdfSheet : IDisposable
     /// <summary>The page in hand.</summary>
     public PdfCanvas Canvas { get; private set; } = null!;
 
+    /// <summary>How much of the page is left, in points.</summary>
+    public double Room => Bottom - Y;
+
     private double Bottom => paper.Height - BottomRoom;
 
     /// <summary>Begins a set of pages.</summary>

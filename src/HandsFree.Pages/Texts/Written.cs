@@ -28,6 +28,10 @@ public static class Written
     /// <summary>A number with at most one decimal.</summary>
     public static string Number(decimal number) => decimal.Round(number, 1, MidpointRounding.AwayFromZero).ToString("0.#", CultureInfo.InvariantCulture);
 
+    /// <summary>An edge of what is usual: of a temperature to a tenth, of everything else whole.</summary>
+    public static decimal UsualNumber(LimitedValue value, decimal number) =>
+        decimal.Round(number, value == LimitedValue.TemperatureFahrenheit ? 1 : 0, MidpointRounding.AwayFromZero);
+
     /// <summary>The unit, with the space before it where it has one.</summary>
     public static string Unit(Quantity value) => value switch
     {

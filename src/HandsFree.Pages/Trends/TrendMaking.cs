@@ -22,11 +22,14 @@ internal sealed class TrendMaking(SheetFacts facts)
     public TrendSheet Of(ResidentRecord record, IReadOnlyList<JournalEvent> journal)
     {
         Resident resident = record.Resident;
-        string unit = resident.Unit is { } named ? $", {named}" : "";
-        string name = facts.WithNames ? $" {resident.Name}, born {resident.Born:d MMM yyyy}" : "";
+        string?[] who =
+        [
+            Written.Place(resident), resident.Unit, facts.WithNames ? resident.Name : null,
+            facts.WithNames && resident.Room > 0 ? $"born {resident.Born:d MMM yyyy}" : null,
+        ];
         return new(
             facts,
-            $"{Written.Place(resident)}{unit}{name}",
+            string.Join(" · ", who.OfType<string>()),
             [.. Notes(resident, Plans.Standing(journal, resident.Id, facts.At))],
             [.. UnitSheet.Columns.Select(sign => Chart(record.Signs[sign]))],
             Rows(record));
@@ -38,7 +41,7 @@ internal sealed class TrendMaking(SheetFacts facts)
             .SelectMany(value => new[] { (history.Limits[value].Low, "below", value), (history.Limits[value].High, "above", value) })
             .Where(side => side.Item1 is not null).Select(side => Limit(side.Item1!, side.Item2, side.value, history)));
         string heading = $"{Written.Name(history.Sign)}, {Written.Unit(history.Sign, facts.Units).Trim()}";
-        return new(history.Sign, limits.Length > 0 ? $"{heading}. Told: {limits}" : heading, charts.Of(history, facts.Since, facts.At));
+        return new(history.Sign, limits.Length > 0 ? $"{heading}. Limits: {limits}" : heading, charts.Of(history, facts.Since, facts.At));
     }
 
     private string Limit(ReportLimit limit, string side, LimitedValue value, SignHistory history)
@@ -86,7 +89,7 @@ internal sealed class TrendMaking(SheetFacts facts)
     private List<TrendRow> Rows(ResidentRecord record)
     {
         List<List<ChartedReading>> sets = [];
-        foreach (ChartedReading reading in record.Signs.Values.SelectMany(s => s.Readings).Where(r => r.At > facts.Since && r.At <= facts.At).OrderBy(r => r.At))
+        foreach (ChartedReading reading in record.Signs.Values.SelectMany(s => s.Readings).Where(r => r.At > facts.Since).OrderBy(r => r.At))
         {
             if (sets.Count == 0 || reading.At - sets[^1][0].At >= RecheckChains.OneSet)
             {

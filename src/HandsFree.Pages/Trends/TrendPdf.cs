@@ -10,7 +10,9 @@ namespace HandsFree.Pages.Trends;
 /// <summary>The trend sheet as PDF.</summary>
 public static class TrendPdf
 {
-    private const double ChartHeight = 84;
+    private const double LeastHeight = 64;
+    private const double MostHeight = 92;
+    private static readonly TextStyle ChartHeading = new(10.5, Bold: true);
     private const double TimeColumn = 76;
     private static readonly TextStyle Aside = new(10);
     private static readonly TextStyle Number = new(12, Bold: true);
@@ -37,17 +39,25 @@ public static class TrendPdf
         }
 
         pdf.Y += 2;
-        foreach (TrendChart chart in sheet.Charts)
-        {
-            pdf.Need(ChartHeight + 14);
-            pdf.Text(chart.Heading, new(10.5, Bold: true), pdf.Left, pdf.Width);
-            MonthChart.Draw(pdf.Canvas, chart.Chart, pdf.Left, pdf.Y, pdf.Width, ChartHeight);
-            pdf.Y += ChartHeight + 2;
-        }
+        Charts(pdf, sheet.Charts);
 
         pdf.Text(PageTexts.Cautions, Aside, pdf.Left, pdf.Width);
         Table(pdf, sheet);
         return pdf.Save();
+    }
+
+    /// <summary>As high as all of them have room on the page.</summary>
+    private static void Charts(PdfSheet pdf, IReadOnlyList<TrendChart> charts)
+    {
+        double headings = charts.Sum(c => pdf.Height(c.Heading, ChartHeading, pdf.Width));
+        double height = Math.Clamp(((pdf.Room - headings) / charts.Count) - 2.5, LeastHeight, MostHeight);
+        foreach (TrendChart chart in charts)
+        {
+            pdf.Need(height + pdf.Height(chart.Heading, ChartHeading, pdf.Width));
+            pdf.Text(chart.Heading, ChartHeading, pdf.Left, pdf.Width);
+            MonthChart.Draw(pdf.Canvas, chart.Chart, pdf.Left, pdf.Y, pdf.Width, height);
+            pdf.Y += height + 2;
+        }
     }
 
     private static void Table(PdfSheet pdf, TrendSheet sheet)

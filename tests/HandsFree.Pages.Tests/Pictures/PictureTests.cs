@@ -65,7 +65,7 @@ public sealed class PictureTests : IDisposable
         string page = Save("page.html", System.Text.Encoding.UTF8.GetBytes(html));
         string pdf = Path.Combine(folder, "printed.pdf");
         Tool.Run(
-            "chromium", "--headless", "--no-sandbox", "--disable-gpu", "--disable-dev-shm-usage", $"--user-data-dir={Path.Combine(folder, "profile")}",
+            "chromium", "--headless", "--no-sandbox", "--disable-gpu", "--disable-dev-shm-usage", "--no-pdf-header-footer", $"--user-data-dir={Path.Combine(folder, "profile")}",
             $"--print-to-pdf={pdf}", $"file://{page}");
         return pdf;
     }
