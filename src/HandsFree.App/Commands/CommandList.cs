@@ -13,6 +13,7 @@ internal static class CommandList
         HearCommand.Make(host),
         HandoverCommand.Make(host),
         TrendCommand.Make(host),
+        ReportCommand.Make(host),
         ResidentsCommand.Make(host),
         RulesCommand.Make(host),
         JournalCommand.Make(host),

@@ -33,6 +33,9 @@ public sealed record HandoverEntry(
     /// <summary>The last reading of each sign, also where it is from before the list begins.</summary>
     public IReadOnlyDictionary<VitalSign, ReadingRecorded> LastEver { get; init; } = new Dictionary<VitalSign, ReadingRecorded>();
 
+    /// <summary>Nobody has been there since the list began; whether a report of before is open or not.</summary>
+    public bool NotVisited => Last.Count == 0 && NotTaken.Count == 0 && Resident.Room > 0;
+
     /// <summary>She came to her place since the list began or in the last days, or her first readings are in the list.</summary>
     public bool IsNew { get; init; }
 

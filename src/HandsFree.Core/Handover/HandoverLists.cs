@@ -40,7 +40,7 @@ internal static class HandoverLists
         QueryKind.Room or QueryKind.LastValue => entry.Resident.Room == cursor.Room && (cursor.Bed is null || entry.Resident.Bed == cursor.Bed),
         QueryKind.OpenReports => entry.Reports.Count > 0,
         QueryKind.WhoNeedsARecheck => entry.Rechecks.Count > 0,
-        QueryKind.WhoWasNotTaken => entry.NotTaken.Count + entry.LeftOpen.Count > 0 || entry.Rank == HandoverRank.NothingYet,
+        QueryKind.WhoWasNotTaken => entry.NotTaken.Count + entry.LeftOpen.Count > 0 || entry.NotVisited,
         QueryKind.WhoRefused => entry.NotTaken.Any(n => n.Reason is NotTakenReason.Refused or NotTakenReason.Declined),
         QueryKind.WhoHasAFever => HasFever(entry),
         QueryKind.WhoIsNewOrChanged => entry.IsNew || entry.IsChanged,
@@ -48,8 +48,7 @@ internal static class HandoverLists
         _ => throw new ArgumentOutOfRangeException(nameof(cursor), cursor.Asked, "not a list"),
     };
 
-    private static bool IsLeft(HandoverEntry entry) =>
-        entry.Rechecks.Count + entry.LeftOpen.Count > 0 || (entry.Last.Count == 0 && entry.NotTaken.Count == 0 && entry.Resident.Room > 0);
+    private static bool IsLeft(HandoverEntry entry) => entry.Rechecks.Count + entry.LeftOpen.Count > 0 || entry.NotVisited;
 
     private static bool HasFever(HandoverEntry entry) =>
         entry.Last.TryGetValue(VitalSign.Temperature, out var last)
@@ -87,7 +86,7 @@ internal static class HandoverLists
         IReadOnlyList<HandoverEntry> left = [.. view.Entries.Where(IsLeft)];
         string[] parts =
         [
-            Part(left.Count(e => e.Last.Count == 0 && e.NotTaken.Count == 0), "not visited", "not visited"),
+            Part(left.Count(e => e.NotVisited), "not visited", "not visited"),
             Part(left.Count(e => e.Rechecks.Count > 0), "recheck", "rechecks"),
             Part(left.Count(e => e.LeftOpen.Count > 0), "with a value left open", "with a value left open"),
         ];
@@ -107,7 +106,7 @@ internal static class HandoverLists
             Part(view.Entries.Count(e => e.Acknowledged.Count > 0), "with a report acknowledged", "with a report acknowledged"),
             Part(view.Entries.Count(e => e.NotTaken.Count > 0), "with something not taken", "with something not taken"),
             Part(view.Entries.Count(e => e.LeftOpen.Count > 0), "with a value left open", "with a value left open"),
-            Part(view.Entries.Count(e => e.Rank == HandoverRank.NothingYet), "not visited", "not visited"),
+            Part(view.Entries.Count(e => e.NotVisited), "not visited", "not visited"),
         ];
         string[] said = [.. parts.Where(p => p.Length > 0)];
         return $"{Part(view.Entries.Count, "resident", "residents")}. {(said.Length == 0 ? "All in order." : Capital(string.Join(", ", said)) + ".")}";

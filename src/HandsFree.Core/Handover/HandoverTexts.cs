@@ -28,8 +28,7 @@ internal static class HandoverTexts
 
     public static string Rechecks(HandoverEntry entry) => Line(entry, RecheckParts(entry));
 
-    public static string Missing(HandoverEntry entry) =>
-        entry.Rank == HandoverRank.NothingYet ? Line(entry) : Line(entry, MissingParts(entry));
+    public static string Missing(HandoverEntry entry) => Line(entry, entry.NotVisited ? ["nothing taken yet"] : MissingParts(entry));
 
     private static string Line(HandoverEntry entry, IEnumerable<string> parts) => $"{Place(entry.Resident)}: {string.Join("; ", parts)}.";
 

@@ -20,5 +20,5 @@ public sealed record PlanMade(
     : JournalEvent(Id, Person, At)
 {
     /// <summary>The plan as the rules know it.</summary>
-    public OrderedLimit Limit => new(Value, Least, Greatest, Person, DateOnly.FromDateTime(At.DateTime)) { Until = Until };
+    public OrderedLimit ToLimit() => new(Value, Least, Greatest, Person, DateOnly.FromDateTime(At.DateTime)) { Until = Until };
 }

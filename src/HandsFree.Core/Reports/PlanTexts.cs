@@ -18,7 +18,7 @@ public static class PlanTexts
     };
 
     /// <summary>"pulse 45 to 110", "upper pressure 90 or more".</summary>
-    public static string InFigures(PlanMade plan) => InFigures(plan.Limit);
+    public static string InFigures(PlanMade plan) => InFigures(plan.ToLimit());
 
     /// <summary>An order or a plan: "oxygen 88 to 92".</summary>
     public static string InFigures(OrderedLimit limit) => $"{Name(limit.Value)} " + limit switch

@@ -33,6 +33,6 @@ public static class Plans
     /// <summary>The resident with the plans that stand among her orders: a plan goes before an order that is as old or older.</summary>
     public static Resident WithPlans(this Resident resident, IEnumerable<JournalEvent> journal, DateTimeOffset at) =>
         Standing(journal, resident.Id, at) is { Count: > 0 } plans
-            ? resident with { OrderedLimits = [.. plans.Select(plan => plan.Limit), .. resident.OrderedLimits] }
+            ? resident with { OrderedLimits = [.. plans.Select(plan => plan.ToLimit()), .. resident.OrderedLimits] }
             : resident;
 }

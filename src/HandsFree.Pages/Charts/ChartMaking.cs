@@ -1,5 +1,6 @@
 using HandsFree.Core.Observations;
 using HandsFree.Core.Quantities;
+using HandsFree.Core.Reports.Sheets;
 using HandsFree.Core.Residents;
 using HandsFree.Core.Rules;
 using HandsFree.Core.Rules.Figures;
@@ -16,7 +17,7 @@ internal sealed class ChartMaking(RosterUnits units)
     /// <summary>The chart of the readings after a moment; it ends now, or with a reading that is later by this device's clock.</summary>
     public Chart Of(SignHistory history, DateTimeOffset from, DateTimeOffset now)
     {
-        IReadOnlyList<LimitedValue> numbers = SignHistory.NumbersOf(history.Sign);
+        IReadOnlyList<LimitedValue> numbers = WrittenReading.ValuesOf(history.Sign);
         LimitedValue upper = numbers[0];
         LimitedValue? lower = numbers.Count > 1 ? numbers[1] : null;
         List<ChartedReading> shown = [.. history.Readings.Where(r => r.At > from)];

@@ -2,6 +2,7 @@ using HandsFree.Core.Handover;
 using HandsFree.Core.Journal;
 using HandsFree.Core.Quantities;
 using HandsFree.Core.Reports;
+using HandsFree.Core.Reports.Sheets;
 using HandsFree.Core.Residents;
 using HandsFree.Core.Rules;
 using HandsFree.Pages.Charts;
@@ -117,7 +118,7 @@ internal sealed class SheetMaking(SheetFacts facts, IReadOnlyDictionary<string, 
     /// <summary>The usual range in the home's unit: "97.2–98.4", of a pressure "120–148/64–80".</summary>
     private string? Usual(SignHistory history)
     {
-        string?[] ranges = [.. SignHistory.NumbersOf(history.Sign).Select(value => history.Usual.TryGetValue(value, out UsualRange? usual) ? Range(value, usual) : null)];
+        string?[] ranges = [.. WrittenReading.ValuesOf(history.Sign).Select(value => history.Usual.TryGetValue(value, out UsualRange? usual) ? Range(value, usual) : null)];
         return ranges.Any(r => r is null) ? null : string.Join('/', ranges);
     }
 

@@ -2,6 +2,7 @@ using HandsFree.Core.Journal;
 using HandsFree.Core.Observations;
 using HandsFree.Core.Quantities;
 using HandsFree.Core.Reports;
+using HandsFree.Core.Reports.Sheets;
 using HandsFree.Core.Residents;
 using HandsFree.Core.Rules;
 using HandsFree.Core.Rules.Limits;
@@ -37,7 +38,7 @@ public sealed record ResidentRecord(Resident Resident, IReadOnlyDictionary<Vital
         Dictionary<LimitedValue, UsualRange> usual = [];
         Dictionary<LimitedValue, ReportLimits> limits = [];
         Reading? like = readings.LastOrDefault(r => r.Stands)?.Event.Confirmed.Reading;
-        foreach (LimitedValue value in SignHistory.NumbersOf(sign))
+        foreach (LimitedValue value in WrittenReading.ValuesOf(sign))
         {
             if (like is not null && UsualRange.Of(value, like, context) is { } range)
             {

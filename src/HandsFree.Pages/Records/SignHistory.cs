@@ -1,4 +1,5 @@
 using HandsFree.Core.Quantities;
+using HandsFree.Core.Reports.Sheets;
 using HandsFree.Core.Residents;
 using HandsFree.Core.Rules;
 using HandsFree.Core.Rules.Figures;
@@ -20,20 +21,7 @@ public sealed record SignHistory(
     /// <summary>The last reading that stands; null where there is none.</summary>
     public ChartedReading? Last => Readings.LastOrDefault(r => r.Stands);
 
-    /// <summary>The numbers of a sign that limits stand on; of a pressure two.</summary>
-    public static IReadOnlyList<LimitedValue> NumbersOf(VitalSign sign) => sign switch
-    {
-        VitalSign.Temperature => [LimitedValue.TemperatureFahrenheit],
-        VitalSign.Pulse => [LimitedValue.Pulse],
-        VitalSign.Respirations => [LimitedValue.Respirations],
-        VitalSign.BloodPressure => [LimitedValue.Systolic, LimitedValue.Diastolic],
-        VitalSign.OxygenSaturation => [LimitedValue.OxygenSaturation],
-        VitalSign.Weight => [LimitedValue.WeightPounds],
-        VitalSign.Pain => [LimitedValue.Pain],
-        _ => throw new ArgumentOutOfRangeException(nameof(sign), sign, "no such vital sign"),
-    };
-
     /// <summary>1 where a number of the quantity lies above its upper limit, -1 where one lies below its lower, 0 else.</summary>
     public int SideOf(Quantity quantity) =>
-        NumbersOf(Sign).Select(value => Limits[value].SideOf(SingleValue.Of(quantity, value)!.Value)).FirstOrDefault(side => side != 0);
+        WrittenReading.ValuesOf(Sign).Select(value => Limits[value].SideOf(SingleValue.Of(quantity, value)!.Value)).FirstOrDefault(side => side != 0);
 }

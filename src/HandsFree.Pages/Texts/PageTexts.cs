@@ -45,7 +45,7 @@ public static class PageTexts
     public static string Remark(string remark) => $"{char.ToUpperInvariant(remark[0])}{remark[1..]}.";
 
     /// <summary>The heading of a column: "Temp °F".</summary>
-    public static string Column(VitalSign sign, RosterUnits units) => $"{Written.ShortName(sign)} {Written.Unit(sign, units).Trim()}";
+    public static string Column(VitalSign sign, RosterUnits units) => $"{Written.ShortName(sign)} {Written.Unit(sign, units)}";
 
     /// <summary>What is usual, beside a value.</summary>
     public static string Usual(string usual) => $"({usual})";

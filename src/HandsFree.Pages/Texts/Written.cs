@@ -10,7 +10,7 @@ namespace HandsFree.Pages.Texts;
 public static class Written
 {
     /// <summary>Number and unit: "98.6 °F", "120/80 mmHg".</summary>
-    public static string Value(Quantity value) => $"{Number(value)}{Unit(value)}";
+    public static string Value(Quantity value) => $"{Number(value)} {Unit(value)}";
 
     /// <summary>The number alone: "98.6", "120/80".</summary>
     public static string Number(Quantity value) => value switch
@@ -32,7 +32,7 @@ public static class Written
     public static decimal UsualNumber(LimitedValue value, decimal number) =>
         decimal.Round(number, value == LimitedValue.TemperatureFahrenheit ? 1 : 0, MidpointRounding.AwayFromZero);
 
-    /// <summary>The unit, with the space before it where it has one.</summary>
+    /// <summary>The unit.</summary>
     public static string Unit(Quantity value) => value switch
     {
         BodyTemperature v => Unit(v.Unit),
@@ -45,10 +45,10 @@ public static class Written
     {
         VitalSign.Temperature => Unit(units.Temperature),
         VitalSign.Pulse or VitalSign.Respirations => "/min",
-        VitalSign.BloodPressure => " mmHg",
-        VitalSign.OxygenSaturation => " %",
+        VitalSign.BloodPressure => "mmHg",
+        VitalSign.OxygenSaturation => "%",
         VitalSign.Weight => Unit(units.Weight),
-        VitalSign.Pain => " of 10",
+        VitalSign.Pain => "of 10",
         _ => throw new ArgumentOutOfRangeException(nameof(sign), sign, "no such vital sign"),
     };
 
@@ -113,9 +113,9 @@ public static class Written
         ? "Not on the roster"
         : resident.Bed is { } bed ? $"Room {resident.Room} {bed.ToUpperInvariant()}" : $"Room {resident.Room}";
 
-    private static string Unit(TemperatureUnit unit) => unit == TemperatureUnit.Celsius ? " °C" : " °F";
+    private static string Unit(TemperatureUnit unit) => unit == TemperatureUnit.Celsius ? "°C" : "°F";
 
-    private static string Unit(WeightUnit unit) => unit == WeightUnit.Kilograms ? " kg" : " lb";
+    private static string Unit(WeightUnit unit) => unit == WeightUnit.Kilograms ? "kg" : "lb";
 
     private static string Oxygen(OxygenSupply oxygen) => oxygen switch
     {

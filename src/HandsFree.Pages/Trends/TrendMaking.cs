@@ -2,6 +2,7 @@ using HandsFree.Core.Journal;
 using HandsFree.Core.Observations;
 using HandsFree.Core.Quantities;
 using HandsFree.Core.Reports;
+using HandsFree.Core.Reports.Sheets;
 using HandsFree.Core.Residents;
 using HandsFree.Core.Rules;
 using HandsFree.Core.Rules.Limits;
@@ -37,10 +38,10 @@ internal sealed class TrendMaking(SheetFacts facts)
 
     private TrendChart Chart(SignHistory history)
     {
-        string limits = string.Join("; ", SignHistory.NumbersOf(history.Sign)
+        string limits = string.Join("; ", WrittenReading.ValuesOf(history.Sign)
             .SelectMany(value => new[] { (history.Limits[value].Low, "below", value), (history.Limits[value].High, "above", value) })
             .Where(side => side.Item1 is not null).Select(side => Limit(side.Item1!, side.Item2, side.value, history)));
-        string heading = $"{Written.Name(history.Sign)}, {Written.Unit(history.Sign, facts.Units).Trim()}";
+        string heading = $"{Written.Name(history.Sign)}, {Written.Unit(history.Sign, facts.Units)}";
         return new(history.Sign, limits.Length > 0 ? $"{heading}. Limits: {limits}" : heading, charts.Of(history, facts.Since, facts.At));
     }
 

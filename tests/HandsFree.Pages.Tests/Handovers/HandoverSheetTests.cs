@@ -36,7 +36,7 @@ public sealed class HandoverSheetTests
         SheetItem report = Item("Open reports", "1000");
 
         report.When.ShouldBe("since 08:06, OVERDUE");
-        report.Lines[0].ShouldBe("Pulse 136/min at 08:02 (counted 68 in 30 s), then 134/min at 08:05 (uneven, counted 134 in 60 s, recheck)");
+        report.Lines[0].ShouldBe("Pulse 136 /min at 08:02 (counted 68 in 30 s), then 134 /min at 08:05 (uneven, counted 134 in 60 s, recheck)");
         report.Lines[1].ShouldBe("Very fast pulse: pulse 134 /min, above 130 /min");
         report.Lines[2].ShouldBe("Nurse told at 08:08 (nurse-invented), in person");
         report.WriteIn.ShouldBe(["Acknowledged by", "at", "advised"]);
@@ -99,7 +99,7 @@ public sealed class HandoverSheetTests
 
         sheet.Units.Select(u => u.Unit).ShouldBe(["Birch", null]);
         sheet.Units[1].Sections[0].Items.ShouldHaveSingleItem().Place.ShouldBe("Not on the roster");
-        sheet.Units[1].Sections[0].Items[0].Lines[0].ShouldStartWith("Pulse 136/min");
+        sheet.Units[1].Sections[0].Items[0].Lines[0].ShouldStartWith("Pulse 136 /min");
     }
 
     [Fact]

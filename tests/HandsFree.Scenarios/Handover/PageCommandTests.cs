@@ -37,7 +37,7 @@ public sealed class PageCommandTests
         CommandRun.Of(home, "handover", "--page", home.At("page.html"), "--paper", "a4").Out.ShouldContain(", A4");
 
         string page = File.ReadAllText(home.At("page.html"));
-        page.ShouldContain("Pulse 136/min at 09:32");
+        page.ShouldContain("Pulse 136 /min at 09:32");
         page.ShouldContain("Ada Quill");
         page.ShouldContain("size: A4");
         page.ShouldContain("All that was open: refused");
