@@ -51,6 +51,24 @@ internal sealed class HomeJournal : IDisposable
     /// <exception cref="InvalidDataException">An event can't be read; says which.</exception>
     public IReadOnlyList<JournalEvent> Present() => view.Present();
 
+    /// <summary>The events that were entered from a moment on, oldest first, found without reading those before. Where the clock was set back
+    /// by less than a day, none of them is missing.</summary>
+    /// <exception cref="JournalReadException">The file can't be read.</exception>
+    /// <exception cref="InvalidDataException">An event can't be read; says which.</exception>
+    public IEnumerable<JournalEvent> Since(DateTimeOffset moment)
+    {
+        DateTimeOffset from = moment.AddDays(-1);
+        (long least, long most) = (1, Events.Count + 1);
+        while (least < most)
+        {
+            long middle = (least + most) / 2;
+            bool before = Decoded(bytes.ReadFrom(middle).First()).At < from;
+            (least, most) = before ? (middle + 1, most) : (least, middle);
+        }
+
+        return bytes.ReadFrom(least).Select(Decoded).Where(happened => happened.At >= moment);
+    }
+
     /// <summary>The event of an entry.</summary>
     /// <exception cref="InvalidDataException">It can't be read; says which and why.</exception>
     public static JournalEvent Decoded(JournalEntry entry)

@@ -29,7 +29,7 @@ internal static class JournalLine
     public static string Text(long sequence, JournalEvent happened, Home home)
     {
         string when = home.Settings.Here(happened.At).ToString("yyyy-MM-dd HH:mm:ss", CultureInfo.InvariantCulture);
-        string where = Resident(happened) is { } id ? $" {Place(home.Roster.ById(id), id)}" : "";
+        string where = happened.ResidentId() is { } id ? $" {Place(home.Roster.ById(id), id)}" : "";
         return $"{sequence,6} {when}{where}: {home.Settings.Wording.Of(What(happened))}";
     }
 
@@ -38,23 +38,6 @@ internal static class JournalLine
         null => $"resident {id}",
         { Bed: { } bed } => $"room {resident.Room} bed {bed.ToUpperInvariant()}",
         _ => $"room {resident.Room}",
-    };
-
-    private static string? Resident(JournalEvent happened) => happened switch
-    {
-        ResidentIdentified e => e.Resident,
-        IdentificationFailed e => e.Resident,
-        ReadingRecorded e => e.Resident,
-        NotTakenRecorded e => e.Resident,
-        AttemptDiscarded e => e.Resident,
-        LeftOpen e => e.Resident,
-        RecheckAsked e => e.Resident,
-        ReportOpened e => e.Resident,
-        EnteredInError e => e.Resident,
-        ReadingAmended e => e.Resident,
-        ReportNoted e => e.Resident,
-        PlanMade e => e.Resident,
-        _ => null,
     };
 
     private static string Amended(ReadingAmended e) => string.Join(", ", new[]

@@ -120,8 +120,13 @@ internal sealed class VisitWriter(
         ReportUrgency urgency = decision.Outcome == Outcome.ReportNow ? ReportUrgency.Now : ReportUrgency.ThisShift;
         string situation = string.Join("; ", decision.Reasons.Select(r => r.Text));
         ReportOpened report = new(nextId(), aide, at, Id, urgency, sign, readings, situation, [.. decision.Reasons.Select(r => r.Rule)]);
-        DateTimeOffset known = at.AddMinutes(urgency == ReportUrgency.Now ? chance.Between(3, 25) : chance.Between(20, 240));
         written.Add(report);
+        Acknowledge(report);
+    }
+
+    private void Acknowledge(ReportOpened report)
+    {
+        DateTimeOffset known = report.At.AddMinutes(report.Urgency == ReportUrgency.Now ? chance.Between(3, 25) : chance.Between(20, 240));
         written.Add(new ReportAcknowledged(nextId(), "nurse-invented", known, report.Id));
         chart.ReportOpenUntil = known > chart.ReportOpenUntil ? known : chart.ReportOpenUntil;
     }
@@ -131,7 +136,12 @@ internal sealed class VisitWriter(
     {
         Reading right = body.Measure(wrong.Confirmed.Reading.Value.Sign, wrong.At, hour, chance, recheck: false);
         AmendmentContext context = new([.. written], new Roster([chart.Resident]), rules, aide, at, nextId, "read from the wrong line");
-        written.AddRange(Amendments.Corrected(context, wrong, Back(right, at)));
+        IReadOnlyList<JournalEvent> amended = Amendments.Corrected(context, wrong, Back(right, at));
+        written.AddRange(amended);
+        foreach (ReportOpened report in amended.OfType<ReportOpened>())
+        {
+            Acknowledge(report);
+        }
     }
 
     private Confirmed Confirm(Reading reading, DateTimeOffset at) =>
