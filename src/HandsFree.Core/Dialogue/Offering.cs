@@ -103,7 +103,7 @@ internal static class Offering
     {
         if (turn.State.Stage is not Stage.AwaitingValue { Why: WhyAsked.Doubtful, Possible: { IsEmpty: false } first } || said.Typed)
         {
-            return ConfirmationStrength.IsDoubtful(said, turn.Parts.Settings);
+            return Doubt.IsDoubtful(said, turn.Parts.Settings.DoubtMargin, turn.Parts.Settings);
         }
 
         return Together.IsDoubtful(first, Together.Of(said, reading), reading.Value, turn.Set.Refused, turn.Parts.Settings);

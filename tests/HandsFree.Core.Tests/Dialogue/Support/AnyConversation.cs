@@ -18,8 +18,12 @@ internal sealed class AnyConversation
     private AnyConversation(int seed, IRulebook rules)
     {
         chance = new Random(seed);
-        machine = new DialogueMachine(rules, TestHome.Roster, new DialogueSettings());
+        Parts = new Parts(rules, TestHome.Roster, new DialogueSettings());
+        machine = new DialogueMachine(rules, Parts.Roster, Parts.Settings);
     }
+
+    /// <summary>What the machine looks things up in.</summary>
+    public Parts Parts { get; }
 
     public Dictionary<DateTimeOffset, string> SaidAt { get; } = [];
 
