@@ -8,7 +8,7 @@ namespace HandsFree.Scenarios.CommandLine;
 
 public sealed class AmendCommandTests
 {
-    [Fact]
+    [Fact] // Source: clinical-rules 8.4, E-10.
     public void A_corrected_value_stands_beside_the_one_it_replaces_and_annotates_the_report()
     {
         using TemporaryHome home = InventedHome.AfterTheRound();
@@ -56,7 +56,7 @@ public sealed class AmendCommandTests
         events.OfType<ReportOpened>().Last().Resident.ShouldBe("r2");
     }
 
-    [Fact]
+    [Fact] // Source: clinical-rules 8.4, E-11.
     public void A_late_entry_is_marked_and_stands_at_the_time_of_measuring()
     {
         using TemporaryHome home = InventedHome.AfterTheRound();

@@ -108,8 +108,8 @@ public sealed class MeasuringScenarios
     [Fact]
     public void A_fall_of_the_pressure_on_standing_is_reported_with_both() // Source: clinical-rules 4.3, Freeman 2011.
     {
-        using SessionRig rig = RoundHome.Rig().Types([.. RoundHome.John, "posture test", "yes", "140/80", "yes", "standing"])
-            .TypesAfter(TimeSpan.FromSeconds(62), "112/70").Types("112/70");
+        using SessionRig rig = RoundHome.Rig().Types([.. RoundHome.John, "posture test", "yes", "138/80", "yes", "standing"])
+            .TypesAfter(TimeSpan.FromSeconds(62), "112/70").Types("112/70", "no");
         rig.Run();
         ReportOpened report = rig.Events.OfType<ReportOpened>().ShouldHaveSingleItem();
         (report.Urgency, report.Resident).ShouldBe((ReportUrgency.ThisShift, "john"));
