@@ -129,7 +129,7 @@ internal sealed class AnyConversation
         new Meaning.Counting(Pick(CountWord.Start, CountWord.SixtySeconds, CountWord.Uneven)), new Meaning.Hedge(), new Meaning.Worried(),
         new Meaning.NotTaken(Pick(Enum.GetValues<NotTakenReason>()), Pick<VitalSign?>(null, VitalSign.Pulse)),
         new Meaning.NotPossible(Pick<VitalSign?>(null, VitalSign.Temperature), new SpokenNumber(70), "a test"),
-        new Meaning.Command(Pick(Enum.GetValues<CommandWord>().Where(w => w != CommandWord.Goodbye || chance.Next(2) == 0).ToArray())),
+        new Meaning.Command(chance.Next(12) == 0 ? CommandWord.Goodbye : Pick(Enum.GetValues<CommandWord>().Where(w => w != CommandWord.Goodbye).ToArray())),
         new Meaning.Place(12, "b"), new Meaning.BirthDate(3, 3, null), new Meaning.BandNumber("4711"),
         new Meaning.Query(Pick(Enum.GetValues<QueryKind>()), 12));
 
