@@ -123,7 +123,7 @@ internal sealed class AnyConversation
             BodyTemperature.FromFahrenheit(Pick(98.6m, 101.2m, 45m)),
             BloodPressure.FromMillimetresOfMercury(Pick(118, 180, 190), Pick(70, 200)),
             OxygenSaturation.FromPercent(Pick(82, 97))),
-        chance.Next(4) == 0 ? new Circumstances { Uneven = true } : Circumstances.Unsaid));
+        chance.Next(2) == 0 ? new Circumstances { Uneven = true } : Circumstances.Unsaid));
 
     private Meaning.ValueAlone Number() => new(Spoken());
 
@@ -136,7 +136,7 @@ internal sealed class AnyConversation
         new Meaning.Counting(Pick(CountWord.Start, CountWord.SixtySeconds, CountWord.Uneven)), new Meaning.Hedge(), new Meaning.Worried(),
         new Meaning.NotTaken(Pick(Enum.GetValues<NotTakenReason>()), Pick<VitalSign?>(null, VitalSign.Pulse)),
         new Meaning.NotPossible(Pick<VitalSign?>(null, VitalSign.Temperature), new SpokenNumber(70), "a test"),
-        new Meaning.Command(Pick(Enum.GetValues<CommandWord>().Where(w => w != CommandWord.Goodbye || chance.Next(4) == 0).ToArray())),
+        new Meaning.Command(chance.Next(12) == 0 ? CommandWord.Goodbye : Pick(Enum.GetValues<CommandWord>().Where(w => w != CommandWord.Goodbye).ToArray())),
         new Meaning.Place(12, "b"), new Meaning.BirthDate(3, 3, null), new Meaning.BandNumber("4711"),
         new Meaning.Query(Pick(Enum.GetValues<QueryKind>()), 12));
 
