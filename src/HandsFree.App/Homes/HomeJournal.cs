@@ -13,13 +13,14 @@ internal sealed class HomeJournal : IDisposable
 {
     private readonly Journal bytes;
     private readonly JournalViewFile view;
+    private readonly Action<string> warn;
 
-    private HomeJournal(Journal bytes, HomeFolder folder, TimeProvider time)
+    private HomeJournal(Journal bytes, HomeFolder folder, Unlocker unlocker)
     {
-        this.bytes = bytes;
+        (this.bytes, warn) = (bytes, unlocker.Warn);
         view = new JournalViewFile(bytes, folder.ViewFile);
         Recordings = bytes.Recordings(folder.AudioFolder);
-        Desk = new JournalDesk(this, time);
+        Desk = new JournalDesk(this, unlocker.Time);
         Events = new EventJournal<JournalEvent>(bytes, static happened => JournalEventCodec.Encode(happened), static body => JournalEventCodec.Decode(body.Span));
     }
 
@@ -108,7 +109,7 @@ internal sealed class HomeJournal : IDisposable
             return (null, error);
         }
 
-        HomeJournal journal = new(opened, folder, unlocker.Time);
+        HomeJournal journal = new(opened, folder, unlocker);
         foreach (string unpurged in RecordingPurge.Overdue(journal, unlocker.Time))
         {
             unlocker.Warn(unpurged);
@@ -118,5 +119,12 @@ internal sealed class HomeJournal : IDisposable
     }
 
     /// <inheritdoc/>
-    public void Dispose() => bytes.Dispose();
+    public void Dispose()
+    {
+        bytes.Dispose();
+        if (bytes.HeadNotKept is { } why)
+        {
+            warn($"all is saved, but this device could not note where the journal ends ({why}); free some space for its state folder");
+        }
+    }
 }

@@ -33,6 +33,9 @@ public sealed class Journal : IJournal
     /// <summary>Who may unlock it.</summary>
     public JournalPeople People { get; }
 
+    /// <summary>Once it is closed: why this device could not keep the chain's end; null where it did. All events are saved all the same.</summary>
+    public string? HeadNotKept { get; private set; }
+
     /// <inheritdoc/>
     public long Count => Locked(
         connection => JournalConnections.Number(connection, JournalSchema.LastSequence), (error, cause) => new JournalReadException(error, cause));
@@ -152,7 +155,7 @@ public sealed class Journal : IJournal
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException or SqliteException)
         {
-            // See above.
+            HeadNotKept = failure.Message.ReplaceLineEndings(" ");
         }
     }
 
