@@ -6,8 +6,10 @@ using HandsFree.Benchmarks.Dictations;
 using HandsFree.Benchmarks.Hearing;
 using HandsFree.Benchmarks.Journals;
 using HandsFree.Benchmarks.Micro;
+using HandsFree.Benchmarks.ShiftChange;
 using HandsFree.Benchmarks.Simulated;
 using HandsFree.Benchmarks.Small;
+using HandsFree.Benchmarks.Tables;
 using HandsFree.Benchmarks.Training;
 
 return new RootCommand("HandsFree's measurements: speed, memory and errors are measured here and asserted nowhere")
@@ -15,6 +17,7 @@ return new RootCommand("HandsFree's measurements: speed, memory and errors are m
     HearingCommand.Make(),
     EnginesCommand.Make(),
     CompareCommand.Make(),
+    TablesCommand.Make(),
     CalibrateCommand.Make(),
     DictationsCommand.Make(),
     MicroCommand.Make(),
@@ -26,4 +29,5 @@ return new RootCommand("HandsFree's measurements: speed, memory and errors are m
     SmallCalibration.Make(),
     SentencesCommand.Make(),
     SimulatedHomeCommand.Make(),
+    HandoverSpeedCommand.Make(),
 }.Parse(args).Invoke();

@@ -16,6 +16,7 @@ internal sealed class ListeningGrammars(GrammarShelf shelf)
         ListeningKind.Identity => shelf.Of("identity"),
         ListeningKind.SecondIdentifier => shelf.Of("identity", "second"),
         ListeningKind.YesNo => shelf.Of("confirmation", "yes_no"),
+        ListeningKind.NowOrBefore => shelf.Of("confirmation", "now_or_before"),
         ListeningKind.Readings when listening.Awaited is { } sign => shelf.Of("recheck", RuleOf(sign)),
         ListeningKind.Readings => shelf.Of("readings"),
         ListeningKind.Value => shelf.Of("value", RuleOf(Awaited(listening))),
@@ -31,7 +32,7 @@ internal sealed class ListeningGrammars(GrammarShelf shelf)
         ListeningKind[] bySign = [ListeningKind.Readings, ListeningKind.Value, ListeningKind.Confirmation];
         IEnumerable<Listening> plain =
         [
-            new(ListeningKind.Identity), new(ListeningKind.SecondIdentifier), new(ListeningKind.YesNo), new(ListeningKind.Readings), new(ListeningKind.Count),
+            new(ListeningKind.Identity), new(ListeningKind.SecondIdentifier), new(ListeningKind.YesNo), new(ListeningKind.NowOrBefore), new(ListeningKind.Readings), new(ListeningKind.Count),
             new(ListeningKind.Handover), new(ListeningKind.Commands),
         ];
         return plain.Concat(Enum.GetValues<VitalSign>().SelectMany(sign => bySign.Select(kind => new Listening(kind, sign))))

@@ -19,6 +19,8 @@ internal static class CountStart
             (VitalSign.Respirations, _, Meaning.Counting { Word: CountWord.ThirtySeconds }) when turn.Parts.Settings.BreathsInThirtySeconds => 30,
             (VitalSign.Respirations, _, _) or (_, true, _) or (_, _, Meaning.Counting { Word: CountWord.SixtySeconds }) => Full,
             (_, _, Meaning.Counting { Word: CountWord.ThirtySeconds }) => 30,
+            // A pulse that is counted again is counted in full (clinical-rules 5.1).
+            _ when turn.State.Stage is Stage.AwaitingRecheck => Full,
             _ => turn.Parts.Settings.PulseCountSeconds,
         };
         return Start(turn.DiscardPending("counted instead"), sign, seconds, uneven);

@@ -22,6 +22,7 @@ internal static class Leaving
         Stage.Counting s => s.Sign,
         Stage.AwaitingCount s => s.Sign,
         Stage.AwaitingAnswer { Question: Question.TakenJustNow, Understood: { } u } => u.Reading.Value.Sign,
+        Stage.AwaitingAnswer { Unwell: { } unwell } => unwell.Before.OpenSign(),
         Stage.Paused s => s.Return.OpenSign(),
         _ => null,
     };
@@ -37,6 +38,13 @@ internal static class Leaving
             : turn;
     }
 
+    /// <summary>Leaves the counts that are still to be read back.</summary>
+    public static Turn AbandonHeld(this Turn turn, string why)
+    {
+        Turn left = turn.Set.Held.Aggregate(turn, (t, held) => t.DropHeld(held, why));
+        return left.With(left.Set with { Held = [] });
+    }
+
     /// <summary>Leaves the resident: what waits is left, a recheck that would have decided about a report becomes one.</summary>
     public static Turn Leave(this Turn turn, string why)
     {
@@ -45,12 +53,11 @@ internal static class Leaving
             return turn;
         }
 
-        turn = turn.Abandon(why);
-        turn = turn.Set.Held.Aggregate(turn, (t, held) => t.DropHeld(held, why));
+        turn = turn.Abandon(why).AbandonHeld(why);
         turn = turn.Set.Waiting.Aggregate(turn, ReportUndone);
         turn = PostureTest.End(turn);
         turn = turn.Set.RestingSince is null ? turn : RestClock.End(turn);
-        ResidentSet set = turn.Set with { Held = [], Late = false, Upcoming = Observations.Circumstances.Unsaid };
+        ResidentSet set = turn.Set with { Late = false, Upcoming = Observations.Circumstances.Unsaid };
         return turn with { State = turn.State with { Set = null, Left = turn.State.Left.SetItem(set.Resident.Id, set) } };
     }
 
@@ -67,6 +74,7 @@ internal static class Leaving
         // A confirmed value is never lost for want of an answer; the graver one counts.
         Stage.AwaitingAnswer { Confirmed: { } confirmed } s => turn.Record(confirmed, s.Amends, s.Symptoms).Turn,
         Stage.AwaitingAnswer { Asleep: { } asleep } => turn.RecordNotTaken(asleep, Sleeping.NotKnown).Turn,
+        Stage.AwaitingAnswer { Unwell: { } unwell } => Unwelling.Unanswered(turn, unwell).Turn,
         _ => turn,
     };
 

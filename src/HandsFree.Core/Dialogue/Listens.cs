@@ -16,6 +16,7 @@ internal static class Listens
         Stage.AwaitingRecheck s => new(ListeningKind.Readings, s.Sign, AnswerAwaited: false),
         Stage.Counting s => new(ListeningKind.Count, s.Sign, AnswerAwaited: false),
         Stage.AwaitingCount s => new(ListeningKind.Count, s.Sign),
+        Stage.AwaitingAnswer { Question: Question.TakenJustNow } => new(ListeningKind.NowOrBefore),
         Stage.AwaitingNotTaken or Stage.AwaitingAnswer or Stage.AwaitingUndo or Stage.NotSaved => new(ListeningKind.YesNo),
         Stage.Paused => new(ListeningKind.Commands, AnswerAwaited: false),
         Stage.Handover => new(ListeningKind.Handover, AnswerAwaited: false),

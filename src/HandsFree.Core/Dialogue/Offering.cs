@@ -19,7 +19,7 @@ internal static class Offering
         ResidentSet set = turn.Set;
         Understood understood = turn.Understand(reading, corrects);
         return set.StoppedAt is not null && !set.Late
-            ? turn.Ask(new Stage.AwaitingAnswer(Question.TakenJustNow, "Was it taken just now?")
+            ? turn.Ask(new Stage.AwaitingAnswer(Question.TakenJustNow, "Taken just now? Say now or before.")
             {
                 Understood = understood,
                 Said = turn.Said,
@@ -39,6 +39,8 @@ internal static class Offering
         how = how with
         {
             Machine = how.Machine || display,
+            MinutesRested = sign == VitalSign.BloodPressure ? how.MinutesRested ?? RestClock.Rested(turn) : null,
+            MinutesStanding = sign == VitalSign.BloodPressure ? how.MinutesStanding ?? PostureTest.MinutesStanding(turn, how) : null,
             SaidAsGuessFirst = how.SaidAsGuessFirst || (set.Guessed && how.Counted is null),
         };
         return new Understood(turn.Heard, new Reading(reading.Value, how), corrects);
@@ -85,16 +87,23 @@ internal static class Offering
     public static bool NeedsSayingAgain(this Turn turn, DialogueEvent.Utterance said, Reading reading) =>
         ConfirmationStrength.NeedsSayingAgain(said, reading, r => turn.Decide(r), turn.Parts.Settings) || turn.IsFarFromUsual(reading);
 
-    /// <summary>The read-back. That a machine is read was said once for the round and is not said with each value.</summary>
-    public static string TextOf(this Turn turn, Reading reading) =>
-        ReadBackTexts.Of(turn.State.Machine ? reading with { How = reading.How with { Machine = false } } : reading);
+    /// <summary>The read-back. That a machine is read was said once for the round and is not said with each value; nor is the site where
+    /// this resident's temperature is always taken.</summary>
+    public static string TextOf(this Turn turn, Reading reading) => ReadBackTexts.Of(reading with
+    {
+        How = reading.How with
+        {
+            Machine = reading.How.Machine && !turn.State.Machine,
+            Site = reading.How.Site == turn.Set.Resident.UsualSite ? null : reading.How.Site,
+        },
+    });
 
     // A value that was asked again is decided by both hearings together, without those that were refused.
     private static bool IsDoubtful(this Turn turn, DialogueEvent.Utterance said, Reading reading)
     {
         if (turn.State.Stage is not Stage.AwaitingValue { Why: WhyAsked.Doubtful, Possible: { IsEmpty: false } first } || said.Typed)
         {
-            return ConfirmationStrength.IsDoubtful(said, turn.Parts.Settings);
+            return Doubt.IsDoubtful(said, turn.Parts.Settings.DoubtMargin, turn.Parts.Settings);
         }
 
         return Together.IsDoubtful(first, Together.Of(said, reading), reading.Value, turn.Set.Refused, turn.Parts.Settings);

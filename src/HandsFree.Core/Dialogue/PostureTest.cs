@@ -1,14 +1,16 @@
 using HandsFree.Core.Observations;
 using HandsFree.Core.Quantities;
-using HandsFree.Core.Reports;
 
 namespace HandsFree.Core.Dialogue;
 
 /// <summary>Pressures lying and after one and three minutes of standing (Freeman et al. 2011: within 3 minutes). Only on order and with a
-/// second person; "dizzy" or "fell" ends it and is reported now (safety 17).</summary>
+/// second person; "dizzy" or "fell" ends it (safety 17).</summary>
 internal static class PostureTest
 {
-    public static Turn Begin(Turn turn) => turn.Set.Resident.PostureTestOrderedBy is null
+    private static readonly TimeSpan One = TimeSpan.FromMinutes(1);
+    private static readonly TimeSpan Three = TimeSpan.FromMinutes(3);
+
+    public static Turn Begin(Turn turn) => turn.Set.Resident.PostureTest is null
         ? turn.Say("A posture test is not ordered.")
         : turn.Ask(new Stage.AwaitingAnswer(Question.SecondPerson, "Is a second person with you?"));
 
@@ -18,20 +20,31 @@ internal static class PostureTest
 
     /// <summary>The resident stands: the minutes run from now.</summary>
     public static Turn Stands(Turn turn) => turn
-        .With(turn.Set with { Posture = PostureStep.AfterOneMinute, Upcoming = turn.Set.Upcoming.With(new Circumstances { Position = BodyPosition.Standing }) })
-        .Do(new Effect.StartTimer(TimerNames.StandingOne, TimeSpan.FromMinutes(1)))
-        .Do(new Effect.StartTimer(TimerNames.StandingThree, TimeSpan.FromMinutes(3)))
+        .With(turn.Set with { Posture = PostureStep.AfterOneMinute, PostureAsked = PostureStep.None, StoodAt = turn.At, Upcoming = turn.Set.Upcoming.With(new Circumstances { Position = BodyPosition.Standing }) })
+        .Go(turn.Set.Base())
+        .Do(new Effect.StartTimer(TimerNames.StandingOne, One))
+        .Do(new Effect.StartTimer(TimerNames.StandingThree, Three))
         .Say("In one minute the blood pressure. Say dizzy, and it ends.");
 
-    /// <summary>The minute has come: the pressure is asked for; null where the timer is another.</summary>
-    public static Turn? Due(Turn turn)
+    /// <summary>Wherever nothing else is in hand: a pressure whose minute has come, also while another question was open, is asked for,
+    /// once. When three minutes are over, the one of the first minute can't be taken any more.</summary>
+    public static Turn AtRest(Turn turn)
     {
-        string name = ((DialogueEvent.TimerElapsed)turn.Event).Name;
-        return name is TimerNames.StandingOne or TimerNames.StandingThree && turn.Set.Posture >= PostureStep.AfterOneMinute
-            ? Await(turn, name == TimerNames.StandingOne ? PostureStep.AfterOneMinute : PostureStep.AfterThreeMinutes, BodyPosition.Standing)
-                .Say("Now the blood pressure, standing.")
-            : null;
+        if (turn.State is not { Set: { StoodAt: { } since } set, Stage: Stage.Ready or Stage.AwaitingRecheck } || turn.State.Stage.Silent)
+        {
+            return turn;
+        }
+
+        TimeSpan standing = turn.At - since;
+        PostureStep due = standing >= Three ? PostureStep.AfterThreeMinutes : standing >= One ? PostureStep.AfterOneMinute : PostureStep.None;
+        return due >= set.Posture && due > set.PostureAsked
+            ? Await(turn, due, BodyPosition.Standing).Asked(due).Say("Now the blood pressure, standing.")
+            : turn;
     }
+
+    /// <summary>How long the resident has stood at this pressure, in whole minutes; null outside of a test.</summary>
+    public static int? MinutesStanding(Turn turn, Circumstances how) =>
+        turn.Set.StoodAt is { } since && how.Position == BodyPosition.Standing ? (int)(turn.At - since).TotalMinutes : null;
 
     /// <summary>A pressure was recorded: what comes next is said with "Saved".</summary>
     public static Recorded After(this Recorded recorded, Reading reading)
@@ -45,25 +58,19 @@ internal static class PostureTest
             (PostureStep.AfterThreeMinutes, { Value: BloodPressure }) => (PostureStep.None, "The posture test is done."),
             var (same, _) => (same, ""),
         };
-        Turn turn = recorded.Turn.With(set with { Posture = next });
+        Turn turn = recorded.Turn.With(set with { Posture = next, StoodAt = next == PostureStep.None ? null : set.StoodAt });
         return next == PostureStep.AfterThreeMinutes
             ? new Recorded(turn.With(turn.Set with { Upcoming = turn.Set.Upcoming.With(new Circumstances { Position = BodyPosition.Standing }) }), Sentence.Join(recorded.Text, text))
             : new Recorded(turn, Sentence.Join(recorded.Text, text));
     }
 
-    /// <summary>"Dizzy" or "fell".</summary>
-    public static Turn Unwell(Turn turn)
-    {
-        string what = turn.Set.Posture == PostureStep.None ? "dizzy or fell" : "dizzy or fell in the posture test";
-        Turn ended = End(turn).Say("Help the resident sit or lie down.");
-        return ended.OpenReport(ReportUrgency.Now, what, "dizzy-or-fell").Save();
-    }
-
     public static Turn End(Turn turn) => turn.Set.Posture == PostureStep.None
         ? turn
-        : turn.With(turn.Set with { Posture = PostureStep.None, Upcoming = turn.Set.Upcoming.Without(VitalSign.BloodPressure) })
+        : turn.With(turn.Set with { Posture = PostureStep.None, StoodAt = null, Upcoming = turn.Set.Upcoming.Without(VitalSign.BloodPressure) })
             .Do(new Effect.StopTimer(TimerNames.StandingOne))
             .Do(new Effect.StopTimer(TimerNames.StandingThree));
+
+    private static Turn Asked(this Turn turn, PostureStep step) => turn.With(turn.Set with { PostureAsked = step });
 
     private static Turn Await(Turn turn, PostureStep step, BodyPosition position) => turn
         .With(turn.Set with { Posture = step, Upcoming = turn.Set.Upcoming.With(new Circumstances { Position = position }) })

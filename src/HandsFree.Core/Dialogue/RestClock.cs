@@ -20,12 +20,19 @@ internal static class RestClock
         return left > TimeSpan.Zero ? left : TimeSpan.Zero;
     }
 
+    /// <summary>Whole minutes of a rest that is not over; null where it is over, where none runs, after a stop (the pressure may have been
+    /// taken before it) and in a posture test.</summary>
+    public static int? Rested(Turn turn) =>
+        turn.Set is { RestingSince: { } since, StoppedAt: null, Posture: PostureStep.None } && Left(turn) > TimeSpan.Zero
+            ? (int)(turn.At - since).TotalMinutes
+            : null;
+
     /// <summary>The clock has run out: it is said where nothing else is in hand.</summary>
-    public static Turn Over(Turn turn) => PostureTest.Due(turn) is { } posture
-        ? posture
-        : ((DialogueEvent.TimerElapsed)turn.Event).Name == TimerNames.Rest
+    public static Turn Over(Turn turn) =>
+        ((DialogueEvent.TimerElapsed)turn.Event).Name == TimerNames.Rest
         && !turn.State.Stage.Silent
         && turn.StillDue().Contains(VitalSign.BloodPressure)
+        && turn.Set.Posture == PostureStep.None
             ? turn.Go(new Stage.Ready { Asked = 1, Led = VitalSign.BloodPressure }).Say("The rest is over. Blood pressure?")
             : turn;
 }

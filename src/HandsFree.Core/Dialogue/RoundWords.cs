@@ -16,7 +16,6 @@ internal static class RoundWords
         (RoundWord.WasResting, _) => RestClock.End(turn).Say("Noted. The rest is done."),
         (RoundWord.WasActive, _) => RestClock.Begin(turn).Say("The rest begins now."),
         (RoundWord.PostureTest, _) => PostureTest.Begin(turn),
-        (RoundWord.Unwell, _) => PostureTest.Unwell(turn),
         (RoundWord.Private, _) => Leading.Next(turn),
         var (word, _) => throw new ArgumentOutOfRangeException(nameof(turn), word, "no such word"),
     };

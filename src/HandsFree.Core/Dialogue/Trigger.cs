@@ -27,6 +27,7 @@ internal enum Trigger
     Undo,
     Goodbye,
     NurseNeeded,
+    Unwell,
     NextOrPrevious,
     Place,
     BirthDate,

@@ -24,9 +24,6 @@ public enum RoundWord
     /// <summary>"Posture test": the ordered pressures lying and standing.</summary>
     PostureTest,
 
-    /// <summary>"Dizzy", "fell": ends a posture test.</summary>
-    Unwell,
-
     /// <summary>"Who is next".</summary>
     WhoIsNext,
 }

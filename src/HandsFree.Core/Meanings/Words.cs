@@ -8,7 +8,7 @@ internal static class Words
         ["repeat"] = CommandWord.Repeat,
         ["read back"] = CommandWord.Repeat,
         ["help"] = CommandWord.Help,
-        ["options"] = CommandWord.Help,
+        ["options"] = CommandWord.Options,
         ["go back"] = CommandWord.GoBack,
         ["cancel"] = CommandWord.Cancel,
         ["stop"] = CommandWord.Stop,
@@ -22,6 +22,8 @@ internal static class Words
         ["nurse needed"] = CommandWord.NurseNeeded,
         ["next"] = CommandWord.Next,
         ["previous"] = CommandWord.Previous,
+        ["dizzy"] = CommandWord.Unwell,
+        ["chest pain"] = CommandWord.ChestPain,
     };
 
     public static readonly IReadOnlyDictionary<string, NotTakenReason> Reasons = new Dictionary<string, NotTakenReason>
@@ -57,7 +59,6 @@ internal static class Words
         ["was active"] = RoundWord.WasActive,
         ["private"] = RoundWord.Private,
         ["posture test"] = RoundWord.PostureTest,
-        ["dizzy"] = RoundWord.Unwell,
         ["who is next"] = RoundWord.WhoIsNext,
     };
 

@@ -38,6 +38,9 @@ public sealed record Resident
     /// <summary>Usual values from earlier records, by name as in the roster file.</summary>
     public IReadOnlyList<UsualValue> UsualValues { get; init; } = [];
 
+    /// <summary>Where her temperature is usually taken: the site of her usual temperature, where it is one; else null.</summary>
+    public TemperatureSite? UsualSite => UsualValues.Select(u => u.Site).OfType<TemperatureSite>().Distinct().ToArray() is [var only] ? only : null;
+
     /// <summary>The oxygen that is ordered or usual, where there is any.</summary>
     public OxygenSupply? UsualOxygen { get; init; }
 
@@ -53,8 +56,11 @@ public sealed record Resident
     /// <summary>What is due of this resident and how often; a sign that is not in it is due as the home's round says.</summary>
     public IReadOnlyList<ScheduledSign> Schedule { get; init; } = [];
 
-    /// <summary>Who ordered pressures lying and standing; null where nobody did, then no posture test is done.</summary>
-    public string? PostureTestOrderedBy { get; init; }
+    /// <summary>The order of pressures lying and standing; null where there is none, then no posture test is done.</summary>
+    public OrderedTest? PostureTest { get; init; }
+
+    /// <summary>The isolation that the room is under, as it is spoken ("contact", "droplet"); null where there is none.</summary>
+    public string? Isolation { get; init; }
 
     /// <summary>Times in which readings do not count as usual: an antibiotic, a plan.</summary>
     public IReadOnlyList<UsualFreeze> UsualFrozen { get; init; } = [];

@@ -167,6 +167,18 @@ public sealed class BehaviourTests
         by.MeasuredAt.ShouldBeLessThan(by.EnteredAt.AddMinutes(-3));
     }
 
+    [Theory] // Source: safety.md 6.
+    [InlineData("now", false)]
+    [InlineData("yes", false)]
+    [InlineData("before", true)]
+    [InlineData("no", true)]
+    public void Taken_now_or_before_is_answered_with_these_words_too(string answer, bool late)
+    {
+        Talk talk = Talk.WithMary().Go("stop", "(after 3 min)", "continue", "yes", "march third", "pulse seventy two");
+        talk.Said.ShouldBe("Taken just now? Say now or before.");
+        talk.Go(answer, "yes").Journal.OfType<ReadingRecorded>().ShouldHaveSingleItem().Confirmed.By.Late.ShouldBe(late);
+    }
+
     [Fact]
     public void A_typed_value_is_read_back_too_and_needs_its_yes() =>
         Talk.WithMary().Go("(typed pulse seventy two)").State.Kind.ShouldBe(StateKind.AwaitingConfirmation);

@@ -27,6 +27,9 @@ public sealed class ReadBackTests
         { "no source", Of(PainScore.FromOfTen(10)), "pain, one zero" },
         { "no source", Of(BodyWeight.FromKilograms(70m)), "weight, seven zero kilograms" },
         { "no source", Of(BloodPressure.FromMillimetresOfMercury(120, 80), new() { Arm = Arm.Right, Position = BodyPosition.Lying }), "blood pressure, one two zero over eight zero, right arm, lying" },
+        { "no source", Of(OxygenSaturation.FromPercent(92), new() { Oxygen = new OxygenSupply(2), Delivery = OxygenDelivery.NasalCannula }), "oxygen, nine two percent, on two litres, nasal cannula" },
+        { "no source", Of(BloodPressure.FromMillimetresOfMercury(120, 80), new() { Arm = Arm.Left, Cuff = CuffSize.Large }), "blood pressure, one two zero over eight zero, left arm, large cuff" },
+        { "no source", Of(HeartRate.FromPerMinute(72), new() { Device = DeviceNote.Other, Medicine = MedicineTiming.Before }), "pulse, seven two, other device, before medicine" },
     };
 
     private static readonly string[] Commands =

@@ -1,4 +1,6 @@
 using HandsFree.Core.Journal;
+using HandsFree.Core.Observations;
+using HandsFree.Core.Quantities;
 using HandsFree.Core.Rules;
 using HandsFree.TestKit;
 using Shouldly;
@@ -44,6 +46,24 @@ public sealed class RealRulesTests
         talk.Said.ShouldBe("Short of breath?");
         talk.Go("yes").Journal.OfType<ReadingRecorded>().ShouldHaveSingleItem().Decision.Outcome.ShouldBe(Outcome.ReportNow);
     }
+
+    [Theory] // Source: safety.md 2.
+    [InlineData("pulse forty eight", "four eight")]
+    [InlineData("pulse one oh four", "one zero four")]
+    [InlineData("pulse seventy two irregular", "seven two")]
+    public void A_machines_pulse_that_is_uneven_or_outside_the_limits_is_counted(string pulse, string confirmed)
+    {
+        Talk talk = Talk.WithMary(rules: Rules).Go("machine", pulse, confirmed);
+        talk.Said.ShouldBe("Saved. Count the pulse for a full 60 seconds.");
+        talk.Go("count").Said.ShouldEndWith("Count the pulse for sixty seconds, from the tone.");
+        talk.Go("(played)", "(timer count)", "seventy four");
+        Reading counted = talk.Go("cancel", "yes").Journal.OfType<ReadingRecorded>().Last().Confirmed.Reading;
+        (counted.Value, counted.How.Machine, counted.How.CountedSeconds).ShouldBe((HeartRate.FromPerMinute(74), false, 60));
+    }
+
+    [Fact]
+    public void An_even_pulse_of_a_machine_within_limits_is_not_counted() =>
+        Talk.WithMary(rules: Rules).Go("machine", "pulse seventy two", "yes").Said.ShouldBe("Saved.");
 
     [Fact]
     public void An_arm_that_must_not_be_used_is_refused()

@@ -17,7 +17,7 @@ internal static class ProductGrammars
 
     public static IEnumerable<(string Grammar, string? Rule)> All =>
     [
-        ("readings", null), ("value", null), ("confirmation", null), ("confirmation", "yes_no"),
+        ("readings", null), ("value", null), ("confirmation", null), ("confirmation", "yes_no"), ("confirmation", "now_or_before"),
         ("count", null), ("handover", null), ("identity", null), ("identity", "second"), ("phrases", "command"),
         .. Kinds.Select(k => ("value", (string?)k)),
         .. Kinds.Select(k => ("confirmation", (string?)k)),

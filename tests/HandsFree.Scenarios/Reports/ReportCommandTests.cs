@@ -180,8 +180,8 @@ public sealed class ReportCommandTests
         home.As("nurse-1", "report", "print", Report).Out.ShouldContain("In an emergency call for help, don't dictate.");
     }
 
-    /// <summary>Safety rule 20, and the worked examples E-10 and E-14 of the clinical rules: a value that was final is corrected, both stay with
-    /// who, when and why; it is never deleted.</summary>
+    /// <summary>Safety rule 20: an amended or moved value runs the rules again for both residents; a changed decision opens or annotates a
+    /// report.</summary>
     [Fact]
     public void A_reading_that_is_moved_is_noted_on_the_report_of_the_one_and_reported_of_the_other()
     {

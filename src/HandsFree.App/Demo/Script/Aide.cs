@@ -53,7 +53,7 @@ internal sealed class Aide(DemoManifest manifest, ClipShelf clips, AideMind mind
         return moves > MostMoves ? new AideMove.Leave() : listening.Kind switch
         {
             ListeningKind.Identity or ListeningKind.SecondIdentifier => AtTheDoor(prompt),
-            ListeningKind.YesNo => YesOrNo(prompt),
+            ListeningKind.YesNo or ListeningKind.NowOrBefore => YesOrNo(prompt),
             ListeningKind.Readings => AtTheBed(listening.Awaited is not null),
             ListeningKind.Confirmation => Confirm(prompt, listening.Awaited),
             ListeningKind.Value => SayDigits(prompt, listening.Awaited),
@@ -75,7 +75,8 @@ internal sealed class Aide(DemoManifest manifest, ClipShelf clips, AideMind mind
             DemoStep.Measure or DemoStep.Count or DemoStep.NotTaken => prompt.Contains("Saved.", StringComparison.Ordinal),
             DemoStep.Guess => prompt.Contains("guess cannot be saved", StringComparison.Ordinal),
             DemoStep.Chat => saidInStep.Count > 0,
-            DemoStep.RestClock => prompt.Contains("The rest is over", StringComparison.Ordinal),
+            DemoStep.Wait s => prompt.Contains(s.Hears, StringComparison.Ordinal),
+            DemoStep.Word s => prompt.Contains(s.Hears, StringComparison.Ordinal),
             DemoStep.Rest => prompt.Contains("Now the ", StringComparison.Ordinal),
             _ => false,
         };
@@ -114,7 +115,8 @@ internal sealed class Aide(DemoManifest manifest, ClipShelf clips, AideMind mind
         {
             _ when asksName => prompt.Contains(name, StringComparison.OrdinalIgnoreCase),
             _ when Step is DemoStep.NotTaken missing => Plain(prompt).Contains(Plain(clips.Named(missing.Say).Text), StringComparison.Ordinal),
-            _ when prompt.Contains("Try again", StringComparison.Ordinal) || prompt.Contains("just now", StringComparison.Ordinal) => true,
+            _ when prompt.Contains("Try again", StringComparison.Ordinal) || prompt.Contains("just now", StringComparison.Ordinal)
+                || prompt.Contains("second person", StringComparison.Ordinal) => true,
             _ when prompt.Length == 0 || prompt.Contains("You can say", StringComparison.Ordinal) => null,
             _ => false,
         };
@@ -134,12 +136,13 @@ internal sealed class Aide(DemoManifest manifest, ClipShelf clips, AideMind mind
         step += Step is DemoStep.Rest && !recheckWaits ? 1 : 0;
         return Step switch
         {
-            DemoStep.Rest or DemoStep.RestClock => new AideMove.Wait(),
+            DemoStep.Rest or DemoStep.Wait => new AideMove.Wait(),
             DemoStep.Measure s => SayNamed(s.Say),
             DemoStep.Count s => SayNamed(s.Say),
             DemoStep.Guess s => SayNamed(s.Say),
             DemoStep.NotTaken s => SayNamed(s.Say),
             DemoStep.Chat s => SayNamed(s.Say),
+            DemoStep.Word s => SayNamed(s.Say),
             _ => Say("next resident"),
         };
     }

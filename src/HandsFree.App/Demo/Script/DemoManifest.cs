@@ -78,6 +78,7 @@ internal sealed record DemoManifest
         DemoStep.Guess s => [s.Say],
         DemoStep.NotTaken s => [s.Say],
         DemoStep.Chat s => [s.Say],
+        DemoStep.Word s => [s.Say],
         _ => [],
     };
 }

@@ -10,7 +10,8 @@ namespace HandsFree.App.Demo.Script;
 [JsonDerivedType(typeof(NotTaken), "not taken")]
 [JsonDerivedType(typeof(Chat), "chat")]
 [JsonDerivedType(typeof(Rest), "rest")]
-[JsonDerivedType(typeof(RestClock), "rest clock")]
+[JsonDerivedType(typeof(Wait), "wait")]
+[JsonDerivedType(typeof(Word), "say")]
 internal abstract record DemoStep
 {
     /// <summary>Says a reading.</summary>
@@ -63,6 +64,20 @@ internal abstract record DemoStep
     /// <summary>Waits until the program says that a rest is over.</summary>
     public sealed record Rest : DemoStep;
 
-    /// <summary>Waits until the rest before a blood pressure is over.</summary>
-    public sealed record RestClock : DemoStep;
+    /// <summary>Waits until the program says something by itself.</summary>
+    public sealed record Wait : DemoStep
+    {
+        /// <summary>Text of what it says, or a part of it.</summary>
+        public required string Hears { get; init; }
+    }
+
+    /// <summary>Says a word about the round.</summary>
+    public sealed record Word : DemoStep
+    {
+        /// <summary>What she says.</summary>
+        public required string Say { get; init; }
+
+        /// <summary>Text of the answer, or a part of it.</summary>
+        public required string Hears { get; init; }
+    }
 }

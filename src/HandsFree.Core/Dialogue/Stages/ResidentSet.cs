@@ -44,6 +44,12 @@ internal sealed record ResidentSet(Resident Resident)
     /// <summary>How far a posture test is.</summary>
     public PostureStep Posture { get; init; }
 
+    /// <summary>Since when the resident stands in a posture test; null where she does not.</summary>
+    public DateTimeOffset? StoodAt { get; init; }
+
+    /// <summary>The last pressure of the standing resident that was asked for.</summary>
+    public PostureStep PostureAsked { get; init; }
+
     /// <summary>When the rest before a pressure began; null where it is done or none is needed.</summary>
     public DateTimeOffset? RestingSince { get; init; }
 

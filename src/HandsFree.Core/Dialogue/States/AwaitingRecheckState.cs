@@ -37,11 +37,6 @@ internal static class AwaitingRecheckState
 
     private static Turn RestOver(Turn turn)
     {
-        if (PostureTest.Due(turn) is { } posture)
-        {
-            return posture;
-        }
-
         var stage = turn.Stage<Stage.AwaitingRecheck>();
         bool due = turn.Set.Waiting.Any(w => w.Sign == stage.Sign && w.DueAt <= turn.At);
         return due && !stage.Silent && ((DialogueEvent.TimerElapsed)turn.Event).Name == TimerNames.Recheck(stage.Sign)

@@ -8,6 +8,7 @@ internal static class HandoverState
     public static Page Page() => new Page(StateKind.Handover)
         .On(Trigger.Stop, "silence, leave the handover", Always.Stop, StateKind.AwaitingRoom)
         .On(Trigger.NurseNeeded, "say that it can't call", Always.NurseNeeded, StateKind.Handover)
+        .On(Trigger.Unwell, "call light", Unwelling.Hear, StateKind.Handover)
         .On(Trigger.Help, "list what can be said", Always.Help, StateKind.Handover)
         .WithJournal()
         .On(Trigger.Query, "answer; told the nurse, said twice, is written", Handovers.Answer, StateKind.Handover, StateKind.AwaitingRoom, StateKind.Saving)

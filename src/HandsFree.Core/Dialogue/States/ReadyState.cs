@@ -28,7 +28,8 @@ internal static class ReadyState
             Trigger.Yes, Trigger.No, Trigger.Correction, Trigger.CountSaid, Trigger.Continue, Trigger.NextOrPrevious, Trigger.BirthDate,
             Trigger.BandNumber, Trigger.Query, Trigger.NotAReading, Trigger.Played);
 
-    private static Turn Lead(Turn turn) => turn.State.Stage.Asked > 0 || turn.State.Stage.Silent ? turn : Leading.Next(turn);
+    // In a posture test the program says by itself what comes next.
+    private static Turn Lead(Turn turn) => turn.State.Stage.Asked > 0 || turn.State.Stage.Silent || turn.Set.Posture != PostureStep.None ? turn : Leading.Next(turn);
 
     private static Turn Value(Turn turn) => turn.Stage<Stage.Ready>().Led is { } sign
         ? turn.OfferNumber(sign, turn.Meant<Meaning.ValueAlone>().Number, Circumstances.Unsaid, null)

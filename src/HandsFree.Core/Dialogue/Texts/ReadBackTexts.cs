@@ -64,9 +64,39 @@ public static class ReadBackTexts
             yield return PositionName(position);
         }
 
+        if (how.MinutesStanding is { } minutes)
+        {
+            yield return minutes == 1 ? "one minute" : $"{DigitWords.Of(minutes)} minutes";
+        }
+
+        if (how.Cuff is { } cuff)
+        {
+            yield return CuffName(cuff);
+        }
+
         if (how.Oxygen is { } oxygen)
         {
             yield return OxygenName(oxygen);
+        }
+
+        if (how.Delivery is { } delivery)
+        {
+            yield return delivery == OxygenDelivery.Mask ? "mask" : "nasal cannula";
+        }
+
+        if (how.Device is { } device)
+        {
+            yield return device == DeviceNote.Own ? "own device" : "other device";
+        }
+
+        if (how.Medicine is { } medicine)
+        {
+            yield return medicine == MedicineTiming.Before ? "before medicine" : "after medicine";
+        }
+
+        if (how.Observed)
+        {
+            yield return "observed";
         }
 
         if (how.Uneven)
@@ -96,6 +126,14 @@ public static class ReadBackTexts
         BodyPosition.Lying => "lying",
         BodyPosition.Standing => "standing",
         _ => throw new ArgumentOutOfRangeException(nameof(position), position, "no such position"),
+    };
+
+    private static string CuffName(CuffSize cuff) => cuff switch
+    {
+        CuffSize.Small => "small cuff",
+        CuffSize.Large => "large cuff",
+        CuffSize.Thigh => "thigh cuff",
+        _ => throw new ArgumentOutOfRangeException(nameof(cuff), cuff, "no such cuff"),
     };
 
     private static string OxygenName(OxygenSupply supply) => supply switch

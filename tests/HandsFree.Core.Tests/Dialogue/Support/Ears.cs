@@ -27,6 +27,7 @@ internal static class Ears
             ListeningKind.Identity => [Load("identity"), Load("handover", "question")],
             ListeningKind.SecondIdentifier => [Load("identity", "second")],
             ListeningKind.YesNo => [Load("confirmation", "yes_no")],
+            ListeningKind.NowOrBefore => [Load("confirmation", "now_or_before")],
             ListeningKind.Readings => sign is null ? [Load("readings")] : [Load("readings"), Load("value", sign)],
             ListeningKind.Value => [Load("value", sign), Load("readings"), Load("confirmation", sign)],
             ListeningKind.Confirmation => [Load("confirmation", sign), Load("readings")],
