@@ -41,6 +41,6 @@ internal static class HandoverPages
         int residents = sheet.Units.Sum(u => u.Everyone.Count);
         string units = sheet.Units.Count > 1 ? $" in {sheet.Units.Count} units" : "";
         return desk.Write(
-            $"handover of {residents} residents{units}", () => HandoverHtml.Write(sheet, desk.Paper), () => HandoverPdf.Write(sheet, desk.Paper));
+            $"handover of {residents} {(residents == 1 ? "resident" : "residents")}{units}", () => HandoverHtml.Write(sheet, desk.Paper), () => HandoverPdf.Write(sheet, desk.Paper));
     }
 }

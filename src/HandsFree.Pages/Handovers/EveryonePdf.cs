@@ -12,6 +12,7 @@ internal sealed class EveryonePdf(PdfSheet pdf, RosterUnits units)
     private const double TrendHeight = 29;
     private const double CellHeight = 17 + 12 + 12 + TrendHeight + 6;
     private const double LeastValue = 12;
+    private const double LeastSmall = 8.5;
     private static readonly TextStyle MarkWord = new(10, Bold: true);
     private static readonly TextStyle Value = new(16, Bold: true);
     private static readonly TextStyle Small = new(10, Ink: Ink.Grey);
@@ -87,10 +88,10 @@ internal sealed class EveryonePdf(PdfSheet pdf, RosterUnits units)
         pdf.Y += 3;
     }
 
-    /// <summary>The style, smaller where the text would not fit beside its mark, but never below what is read at arm's length.</summary>
-    private TextStyle Fitting(string text, TextStyle style, double width)
+    /// <summary>The style, smaller where the text would run into the next column, but not below a size.</summary>
+    private TextStyle Fitting(string text, TextStyle style, double width, double least)
     {
-        while (style.Size > LeastValue && pdf.Canvas.Width(text, style) > width)
+        while (style.Size > least && pdf.Canvas.Width(text, style) > width)
         {
             style = style with { Size = style.Size - 0.5 };
         }
@@ -103,7 +104,7 @@ internal sealed class EveryonePdf(PdfSheet pdf, RosterUnits units)
         double top = pdf.Y;
         string value = cell.Value ?? "–";
         double word = cell.Mark is { } beyond ? 14 + pdf.Canvas.Width(Marks.Word(beyond), MarkWord) : 0;
-        TextStyle style = Fitting(value, cell.IsOld ? Value with { Bold = false, Ink = Ink.Grey } : Value, Column - 6 - word);
+        TextStyle style = Fitting(value, cell.IsOld ? Value with { Bold = false, Ink = Ink.Grey } : Value, Column - 6 - word, LeastValue);
         pdf.Canvas.Text(new(left, top + 15), value, style);
         if (cell.Mark is { } mark)
         {
@@ -112,8 +113,9 @@ internal sealed class EveryonePdf(PdfSheet pdf, RosterUnits units)
             pdf.Canvas.Text(new(x + 11, top + 14), Marks.Word(mark), MarkWord);
         }
 
-        pdf.Canvas.Text(new(left, top + 27), PageTexts.WhenAndHow(cell), Small);
-        pdf.Canvas.Text(new(left, top + 38), cell.Usual is { } usual ? PageTexts.Usual(usual) : "", Small);
+        pdf.Canvas.Text(new(left, top + 27), PageTexts.WhenAndHow(cell), Fitting(PageTexts.WhenAndHow(cell), Small, Column - 5, LeastSmall));
+        string usual = cell.Usual is { } range ? PageTexts.Usual(range) : "";
+        pdf.Canvas.Text(new(left, top + 38), usual, Fitting(usual, Small, Column - 5, LeastSmall));
         SmallTrend.Draw(pdf.Canvas, cell.Trend, left, top + 42, Column - 6, TrendHeight);
     }
 }

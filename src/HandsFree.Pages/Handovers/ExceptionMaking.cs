@@ -34,7 +34,7 @@ internal sealed class ExceptionMaking(SheetFacts facts, IReadOnlyDictionary<stri
             [.. entries.SelectMany(e => e.Acknowledged.Select(r => (Entry: e, Report: r))).OrderBy(x => x.Report.At).Select(x => Acknowledged(x.Entry, x.Report))],
             "No report was acknowledged in this shift, and no plan stands."),
         new("Outside limits, without an open report", [.. entries.SelectMany(Outside)], "Nothing else lies outside limits."),
-        new("Not taken", [.. entries.SelectMany(Missing)], "Everything was taken."),
+        new("Not taken", [.. entries.SelectMany(Missing), .. NotVisited(entries)], "Everything was taken."),
     ];
 
     /// <summary>What is not in order of one resident, the gravest first.</summary>
@@ -152,11 +152,13 @@ internal sealed class ExceptionMaking(SheetFacts facts, IReadOnlyDictionary<stri
         {
             yield return Item(Mark.LeftOpen, resident, $"at {clock.Of(open.At)}", [$"{Written.Name(open.Sign)}: not understood or not confirmed"], []);
         }
+    }
 
-        if (entry.Rank == HandoverRank.NothingYet)
-        {
-            yield return Item(Mark.NotVisited, resident, $"since {clock.Of(facts.Since)}", ["Nothing was taken in this shift"], []);
-        }
+    /// <summary>All of them in one item: of each there is no more to say than who it is.</summary>
+    private IEnumerable<SheetItem> NotVisited(IReadOnlyList<HandoverEntry> entries)
+    {
+        string[] who = [.. entries.Where(e => e.Rank == HandoverRank.NothingYet && !IsAway(e.Resident)).Select(e => facts.WithNames ? $"{Written.Place(e.Resident)} {e.Resident.Name}" : Written.Place(e.Resident))];
+        return who.Length == 0 ? [] : [new(Mark.NotVisited, who.Length == 1 ? "1 resident" : $"{who.Length} residents", "", $"since {clock.Of(facts.Since)}", [string.Join(", ", who)], [])];
     }
 
     private string Reading(ChartedReading reading, bool named)

@@ -34,7 +34,7 @@ internal sealed class SheetMaking(SheetFacts facts, IReadOnlyDictionary<string, 
             Count(Reports(ReportUrgency.Now), "report now", "reports now"),
             Count(Reports(ReportUrgency.ThisShift), "report this shift", "reports this shift"),
             Count(entries.Sum(e => e.Rechecks.Count), "recheck waits", "rechecks wait"),
-            Count(entries.Sum(e => e.Acknowledged.Count), "acknowledged", "acknowledged"),
+            Count(entries.Sum(e => e.Acknowledged.Count), "report acknowledged", "reports acknowledged"),
             Count(entries.Count(e => e.NotTaken.Count + e.LeftOpen.Count > 0), "with something missing", "with something missing"),
             Count(entries.Count(e => e.Rank == HandoverRank.NothingYet && !exceptions.IsAway(e.Resident)), "not visited", "not visited"),
             Count(entries.Count(e => exceptions.IsAway(e.Resident)), "away", "away"),
@@ -73,7 +73,7 @@ internal sealed class SheetMaking(SheetFacts facts, IReadOnlyDictionary<string, 
         notes.AddRange(entry.IsNew ? ["new here"] : []);
         notes.AddRange(resident.UsualFrozen.Where(f => today >= f.From && (f.Until is not { } last || today <= last)).Select(f => f.Why));
         notes.AddRange(resident.OrderedLimits.Where(o => o.Until is null || facts.At < o.Until).Select(o => Ordered("ordered", o)));
-        notes.AddRange(entry.Plans.Select(p => Ordered("plan", p.Limit)));
+        notes.AddRange(entry.Plans.Select(p => Ordered("plan", p.ToLimit())));
         return string.Join("; ", notes);
     }
 
@@ -103,11 +103,11 @@ internal sealed class SheetMaking(SheetFacts facts, IReadOnlyDictionary<string, 
         bool columnUnit = Written.Unit(value) == Written.Unit(history.Sign, facts.Units);
         Mark? mark = history.SideOf(value) switch { > 0 => Mark.High, < 0 => Mark.Low, _ => null };
         bool old = !entry.Last.ContainsKey(history.Sign);
-        string late = last.Event.Confirmed.By.Late ? "about " : "";
+        string late = last.Event.Confirmed.By.Late ? "~" : "";
         return new(
             history.Sign,
             columnUnit ? Written.Number(value) : Written.Value(value),
-            late + clock.Of(last.At),
+            late + clock.InShort(last.At, facts.At),
             Written.HowInShort(last.Event.Confirmed.Reading.How),
             Usual(history),
             mark,

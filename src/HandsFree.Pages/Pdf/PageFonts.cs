@@ -10,6 +10,9 @@ internal sealed class PageFonts : IFontResolver
     private const string Regular = "LiberationSans-Regular";
     private const string Bold = "LiberationSans-Bold";
 
+    /// <summary>Every letter that the font has can be written and read back, not only those of Western Europe.</summary>
+    private static readonly XPdfFontOptions AllLetters = XPdfFontOptions.UnicodeDefault;
+
     static PageFonts() => GlobalFontSettings.FontResolver = new PageFonts();
 
     private PageFonts()
@@ -17,7 +20,7 @@ internal sealed class PageFonts : IFontResolver
     }
 
     /// <summary>The font of a size.</summary>
-    public static XFont Of(double size, bool bold) => new(Family, size, bold ? XFontStyleEx.Bold : XFontStyleEx.Regular);
+    public static XFont Of(double size, bool bold) => new(Family, size, bold ? XFontStyleEx.Bold : XFontStyleEx.Regular, AllLetters);
 
     /// <inheritdoc/>
     public byte[]? GetFont(string faceName)

@@ -11,6 +11,10 @@ internal sealed class Clock(Func<DateTimeOffset, DateTimeOffset> here, DateTimeO
     public string Of(DateTimeOffset at) =>
         here(at).ToString(at >= since ? "HH:mm" : "d MMM HH:mm", CultureInfo.InvariantCulture);
 
+    /// <summary>Where there is little room: "09:14" on the same day, "24 Nov" on another.</summary>
+    public string InShort(DateTimeOffset at, DateTimeOffset now) =>
+        here(at).ToString(here(at).Date == here(now).Date ? "HH:mm" : "d MMM", CultureInfo.InvariantCulture);
+
     /// <summary>"Thu 26 Nov 2026, 14:40".</summary>
     public static string Whole(DateTimeOffset at) => at.ToString("ddd d MMM yyyy, HH:mm", CultureInfo.InvariantCulture);
 }

@@ -17,7 +17,7 @@ public static class PageTexts
 
     /// <summary>How the small trends and the marks are read.</summary>
     public const string TrendKey =
-        "In each column: last value, time, (what is usual), 14 days. Dashed line: limit beyond which a nurse is told of a single value. Grey band: usual. "
+        "In each column: last value (grey: before this shift), time or day, ~ for a late entry, (what is usual), 14 days. Dashed line: limit beyond which a nurse is told of a single value. Grey band: usual. "
         + "Dot: reading; ring: recheck; triangle: beyond a limit; cross: counts no more. Bars of BP reach from diastolic to systolic.";
 
     /// <summary>The title of a trend page.</summary>

@@ -3,6 +3,7 @@ using System.Text.RegularExpressions;
 using AngleSharp.Dom;
 using AngleSharp.Html.Dom;
 using AngleSharp.Html.Parser;
+using HandsFree.Pages.Drawing;
 using HandsFree.Pages.Handovers;
 using HandsFree.Pages.Trends;
 using Shouldly;
@@ -75,7 +76,7 @@ public sealed partial class HandoverHtmlTests
         foreach (IElement mark in Read(Handover).QuerySelectorAll("svg.mark"))
         {
             string word = mark.NextSibling?.TextContent.Trim() ?? "";
-            Enum.GetValues<Pages.Drawing.Mark>().Select(Pages.Drawing.Marks.Word).ShouldContain(word);
+            Enum.GetValues<Mark>().Select(Marks.Word).ShouldContain(word);
         }
     }
 

@@ -27,7 +27,7 @@ public sealed class HandoverSheetTests
         Unit.Everyone.Select(b => b.Place).ShouldBe(
             ["Room 101 A", "Room 101 B", "Room 102 A", "Room 102 B", "Room 103 A", "Room 103 B", "Room 104 A", "Room 104 B", "Room 105 A", "Room 105 B"]);
         Unit.Sections[0].Items.Select(i => i.Mark).ShouldBe([Mark.ReportNow, Mark.ReportThisShift]);
-        Unit.Summary.ShouldBe("10 residents · 1 report now · 1 report this shift · 1 recheck waits · 1 acknowledged · 2 with something missing · 1 not visited · 1 away");
+        Unit.Summary.ShouldBe("10 residents · 1 report now · 1 report this shift · 1 recheck waits · 1 report acknowledged · 2 with something missing · 1 not visited · 1 away");
     }
 
     [Fact]
@@ -61,7 +61,8 @@ public sealed class HandoverSheetTests
             ["Blood pressure 192/88 mmHg at 08:31 (right arm, machine)", "Let the resident rest five minutes, then measure again."]);
         Item("Not taken", "1003").Lines.ShouldBe(["Blood pressure: refused"]);
         Item("Not taken", "1004").Mark.ShouldBe(Mark.LeftOpen);
-        Item("Not taken", "1006").Mark.ShouldBe(Mark.NotVisited);
+        Unit.Sections[^1].Items[^1].ShouldSatisfyAllConditions(
+            i => i.Mark.ShouldBe(Mark.NotVisited), i => i.Place.ShouldBe("1 resident"), i => i.Lines.ShouldBe([$"Room 104 A {InventedUnit.Roster.ById("1006")!.Name}"]));
         Item("Not taken", "1007").ShouldSatisfyAllConditions(i => i.Mark.ShouldBe(Mark.Away), i => i.Lines.ShouldBe(["hospital"]));
     }
 
@@ -71,8 +72,8 @@ public sealed class HandoverSheetTests
         Cell("1001", VitalSign.Temperature).ShouldSatisfyAllConditions(
             c => c.Value.ShouldBe("100.6"), c => c.When.ShouldBe("08:15"), c => c.How.ShouldBe("ear"), c => c.Mark.ShouldBe(Mark.High), c => c.IsOld.ShouldBeFalse());
         Cell("1006", VitalSign.Temperature).ShouldSatisfyAllConditions(
-            c => c.Value.ShouldNotBeNull(), c => c.When.ShouldStartWith("25 Nov "), c => c.IsOld.ShouldBeTrue());
-        Cell("1001", VitalSign.OxygenSaturation).When.ShouldBe("about 08:25"); // a late entry
+            c => c.Value.ShouldNotBeNull(), c => c.When.ShouldBe("25 Nov"), c => c.IsOld.ShouldBeTrue());
+        Cell("1001", VitalSign.OxygenSaturation).When.ShouldBe("~08:25"); // a late entry
         Cell("1001", VitalSign.BloodPressure).Usual!.ShouldMatch(@"^\d+–\d+/\d+–\d+$");
     }
 

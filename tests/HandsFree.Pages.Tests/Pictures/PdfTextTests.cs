@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using HandsFree.Core.Residents;
 using HandsFree.Pages.Handovers;
 using HandsFree.Pages.Trends;
 using Shouldly;
@@ -70,13 +71,22 @@ public sealed partial class PdfTextTests : IDisposable
     }
 
     [Fact]
+    public void A_name_with_letters_of_another_country_is_whole()
+    {
+        const string Name = "Łucja Żółć-Ångström Ðorđe Θάλεια Жанна";
+        Roster roster = new([InventedUnit.Roster.Residents[0] with { Name = Name }]);
+
+        Text(HandoverPdf.Write(HandoverSheet.Of(InventedUnit.Facts(), InventedUnit.Journal, roster, InventedUnit.Rules), Paper.A4)).ShouldContain(Name);
+    }
+
+    [Fact]
     public void The_font_is_in_the_file_and_the_paper_is_what_was_asked_for()
     {
         Text(HandoverPdf.Write(InventedUnit.Handover(), Paper.Letter));
 
         string[] fonts = [.. Tool.Run("pdffonts", file).Split('\n', StringSplitOptions.RemoveEmptyEntries).Skip(2)];
         fonts.ShouldNotBeEmpty();
-        fonts.ShouldAllBe(line => line.Contains("LiberationSans", StringComparison.Ordinal) && EmbeddedWithLetters().IsMatch(line));
+        fonts.ShouldAllBe(line => line.Contains("+Liberation Sans", StringComparison.Ordinal) && EmbeddedWithLetters().IsMatch(line));
         Tool.Run("pdfinfo", file).ShouldContain("612 x 792 pts (letter)");
         new FileInfo(file).Length.ShouldBeLessThan(300_000);
     }

@@ -91,7 +91,7 @@ public sealed class PageCommandTests
         using TemporaryHome home = InventedHome.AfterTheRound().With("roster.json", InventedHome.Roster.Replace("\"room\": 3,", "\"room\": 3, \"unit\": \"West\",", StringComparison.Ordinal));
 
         CommandRun.Of(home, "handover", "--page", home.At("page.html"), "--unit", "East").ErrorLines.ShouldHaveSingleItem().ShouldEndWith("it has West");
-        CommandRun.Of(home, "handover", "--page", home.At("page.html"), "--unit", "west").Out.ShouldContain("handover of 1 residents");
+        CommandRun.Of(home, "handover", "--page", home.At("page.html"), "--unit", "west").Out.ShouldContain("handover of 1 resident,");
         File.ReadAllText(home.At("page.html")).ShouldNotContain("Ada Quill");
     }
 
