@@ -30,6 +30,9 @@ public enum Mark
     /// <summary>She is not in the home: an empty circle.</summary>
     Away,
 
-    /// <summary>What was told: a tick.</summary>
-    Told,
+    /// <summary>A rule speaks of the value, which lies between its limits: an empty triangle.</summary>
+    Outside,
+
+    /// <summary>A nurse has it in hand: a tick.</summary>
+    Acknowledged,
 }

@@ -15,7 +15,8 @@ public static class Marks
         Mark.LeftOpen => "LEFT OPEN",
         Mark.NotVisited => "NOT VISITED",
         Mark.Away => "AWAY",
-        Mark.Told => "TOLD",
+        Mark.Outside => "OUTSIDE",
+        Mark.Acknowledged => "ACKNOWLEDGED",
         _ => throw new ArgumentOutOfRangeException(nameof(mark), mark, "no such mark"),
     };
 
@@ -58,7 +59,10 @@ public static class Marks
             case Mark.Away:
                 canvas.Circle(centre, radius * 0.85, Ink.White, edge);
                 break;
-            case Mark.Told:
+            case Mark.Outside:
+                canvas.Triangle(centre, radius * 0.9, up: true, Ink.White, edge);
+                break;
+            case Mark.Acknowledged:
                 canvas.Line([new(centre.X - radius, centre.Y), new(centre.X - (radius * 0.2), centre.Y + (radius * 0.8)), new(centre.X + radius, centre.Y - (radius * 0.8))], edge with { Width = size / 5 });
                 break;
             default:

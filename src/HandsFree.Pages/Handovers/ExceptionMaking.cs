@@ -43,6 +43,7 @@ internal sealed class ExceptionMaking(SheetFacts facts, IReadOnlyDictionary<stri
         (entry.Reports.Any(r => r.Urgency == ReportUrgency.Now), Mark.ReportNow),
         (entry.Reports.Any(r => r.Urgency == ReportUrgency.ThisShift), Mark.ReportThisShift),
         (entry.Rechecks.Count > 0, Mark.Recheck),
+        (entry.Acknowledged.Count > 0, Mark.Acknowledged),
         (entry.NotTaken.Count > 0, Mark.NotTaken),
         (entry.LeftOpen.Count > 0, Mark.LeftOpen),
         (IsAway(entry.Resident), Mark.Away),
@@ -59,7 +60,7 @@ internal sealed class ExceptionMaking(SheetFacts facts, IReadOnlyDictionary<stri
         report.NurseTold is null ? ToldByPen : AcknowledgedByPen);
 
     private SheetItem Acknowledged(HandoverEntry entry, Report report) => Item(
-        MarkOf(report),
+        Mark.Acknowledged,
         entry.Resident,
         $"since {clock.Of(report.At)}",
         [
@@ -125,7 +126,7 @@ internal sealed class ExceptionMaking(SheetFacts facts, IReadOnlyDictionary<stri
             string state = told ? "no report of it is open" : "no report was asked for";
             ChartedReading charted = history.Readings.First(r => r.Event.Id == last.Id);
             yield return Item(
-                side < 0 ? Mark.Low : Mark.High,
+                side switch { < 0 => Mark.Low, > 0 => Mark.High, _ => Mark.Outside },
                 entry.Resident,
                 $"at {clock.Of(charted.At)}",
                 [Reading(charted, named: true), .. reasons, state],

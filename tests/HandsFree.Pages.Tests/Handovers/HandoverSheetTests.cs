@@ -48,10 +48,20 @@ public sealed class HandoverSheetTests
     {
         SheetItem known = Item("Acknowledged, in a nurse's hand", "1005");
 
+        known.Mark.ShouldBe(Mark.Acknowledged);
         known.Lines.ShouldContain("Acknowledged by nurse-invented at 09:05, advised: oxygen at 2 litres, measure each hour");
         known.Lines.ShouldContain("Plan: oxygen 86 or more until 19:00. Tell me at once below 86.");
         Cell("1005", VitalSign.OxygenSaturation).Trend.Low.ShouldBe(86);
         Cell("1005", VitalSign.OxygenSaturation).Mark.ShouldBeNull();
+    }
+
+    [Fact]
+    public void What_a_rule_speaks_of_although_it_lies_between_its_limits_is_neither_high_nor_low()
+    {
+        SheetItem more = Item("Outside limits, without an open report", "1001");
+
+        more.Mark.ShouldBe(Mark.Outside);
+        more.Lines[1].ShouldStartWith("More oxygen than ordered or usual");
     }
 
     [Fact]
