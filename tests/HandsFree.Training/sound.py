@@ -144,8 +144,8 @@ class Sound:
         t, f = torch.arange(frames, device=self.device)[None], torch.arange(bins, device=self.device)[None]
         hidden = torch.zeros(n, frames, bins, dtype=torch.bool, device=self.device)
         for _ in range(2):
-            at, wide = self.uniform(n, 0, frames)[:, None], self.uniform(n, 0, 9)[:, None]
+            at, wide = self.uniform(n, 0, frames)[:, None], self.uniform(n, 0, 13)[:, None]
             hidden |= ((t >= at) & (t < at + wide))[:, :, None]
-            at, wide = self.uniform(n, 0, bins)[:, None], self.uniform(n, 0, 5)[:, None]
+            at, wide = self.uniform(n, 0, bins)[:, None], self.uniform(n, 0, 7)[:, None]
             hidden |= ((f >= at) & (f < at + wide))[:, None, :]
         return torch.where(hidden, mean, mel)

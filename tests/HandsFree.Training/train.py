@@ -98,8 +98,6 @@ def main(words_file, recorded, spoken, start, out, seconds, seed):
         weights, _, before = start.partition(':')
         state = {k: v.float() for k, v in torch.load(weights, map_location=device).items()}
         net.load_state_dict(with_words(state, vocabulary.read(before), words) if before else state)
-    net = net.to(memory_format=torch.channels_last)
-    torch.backends.cudnn.benchmark = device == 'cuda'
     mean = copy.deepcopy(net).eval()
     trunk = [p for n, p in net.named_parameters() if n.startswith(('trunk', 'last'))]
     rest = [p for n, p in net.named_parameters() if not n.startswith(('trunk', 'last'))]
