@@ -7,6 +7,7 @@ using HandsFree.Benchmarks.Hearing;
 using HandsFree.Benchmarks.Journals;
 using HandsFree.Benchmarks.Micro;
 using HandsFree.Benchmarks.Small;
+using HandsFree.Benchmarks.Tables;
 using HandsFree.Benchmarks.Training;
 
 return new RootCommand("HandsFree's measurements: speed, memory and errors are measured here and asserted nowhere")
@@ -14,6 +15,7 @@ return new RootCommand("HandsFree's measurements: speed, memory and errors are m
     HearingCommand.Make(),
     EnginesCommand.Make(),
     CompareCommand.Make(),
+    TablesCommand.Make(),
     CalibrateCommand.Make(),
     DictationsCommand.Make(),
     MicroCommand.Make(),

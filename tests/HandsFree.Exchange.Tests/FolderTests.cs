@@ -1,3 +1,4 @@
+using HandsFree.Core.Dialogue;
 using HandsFree.Core.Quantities;
 using HandsFree.Core.Residents;
 using HandsFree.Exchange.Readings;
@@ -37,7 +38,7 @@ public sealed class FolderTests
         var (sets, errors) = ReadingCsv.Read(name, File.ReadAllBytes(At(path)), WeightUnit.Pounds, Chicago);
 
         Assert.Equal(path.Contains("Bad", StringComparison.Ordinal), errors.Count > 0);
-        Golden.Match(string.Join('\n', sets.Select(s => $"{s.Resident} {s.At:O} {string.Join(" | ", s.Readings)} {string.Join(", ", s.Symptoms.Order())}").Concat(errors.Select(e => e.ToString()))), name);
+        Golden.Match(string.Join('\n', sets.Select(s => $"{s.Resident} {s.At:O} {string.Join(" | ", s.Readings.Select(ReadBackTexts.Of))} {string.Join(", ", s.Symptoms.Order())}").Concat(errors.Select(e => e.ToString()))), name);
     }
 
     private static string Text(ImportedResident imported)
@@ -52,6 +53,7 @@ public sealed class FolderTests
             $"oxygen {r.UsualOxygen?.ToString() ?? "not said"}; arm {r.ArmCentimetres} cm; devices {string.Join(" / ", r.Devices)}; conditions {string.Join(" / ", r.Conditions)}",
             .. r.Schedule.Select(s => s.ToString()),
             .. r.UsualFrozen.Select(f => f.ToString()),
+            $"isolation {r.Isolation ?? "none"}; posture test {r.PostureTest?.ToString() ?? "not ordered"}",
             r.Away?.ToString() ?? "here",
         ];
         return string.Join("\n  ", parts);

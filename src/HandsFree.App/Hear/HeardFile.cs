@@ -17,6 +17,7 @@ internal sealed record HeardFile(string File, string Engine, Speech.Hearing Hear
         HearingOutcome.Nothing => "nothing",
         HearingOutcome.NoReading => "no reading",
         HearingOutcome.Partial => "partial",
+        HearingOutcome.Doubtful => "doubtful",
         _ => throw new InvalidOperationException($"no such outcome: {Hearing.Outcome}"),
     };
 

@@ -24,6 +24,12 @@ internal sealed record Home(HomeFolder Folder, HomeSettings Settings, Roster Ros
         Roster roster = RosterReader.Read(folder.RosterFile, settings, errors);
         RuleFile? own = ReadOwnRules(folder.RulesFile, errors);
         RulebookLoading rules = Rulebook.Load(own);
+        if (rules.Rulebook is not null && settings.BreathsInThirtySeconds is { } allowed)
+        {
+            own = allowed.Allow(own, folder.RulesFile);
+            rules = Rulebook.Load(own);
+        }
+
         errors.AddRange(rules.Errors);
         return errors.Count > 0 || rules.Rulebook is null
             ? HomeOpening.Broken(errors)

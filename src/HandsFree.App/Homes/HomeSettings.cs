@@ -40,6 +40,9 @@ internal sealed record HomeSettings
     /// <summary>Seconds of a pulse count, 30 or 60.</summary>
     public int PulseCountSeconds { get; init; } = 30;
 
+    /// <summary>Who allowed this home to count breaths for 30 seconds, and when; null where nobody did.</summary>
+    public ShortCountOfBreaths? BreathsInThirtySeconds { get; init; }
+
     /// <summary>After a longer pause identity is asked again.</summary>
     public TimeSpan LongestPause { get; init; } = TimeSpan.FromMinutes(10);
 
@@ -78,6 +81,7 @@ internal sealed record HomeSettings
         LongestPause = LongestPause,
         WeightUnit = WeightUnit,
         PulseCountSeconds = PulseCountSeconds,
+        BreathsInThirtySeconds = BreathsInThirtySeconds is not null,
         Due = Due,
     };
 }

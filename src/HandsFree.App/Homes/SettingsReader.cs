@@ -40,6 +40,7 @@ internal static class SettingsReader
             Engine = file.TextOf("engine"),
             Aide = file.TextOf("aide") ?? settings.Aide,
             PulseCountSeconds = (int)(file.NumberOf("pulseCountSeconds") ?? settings.PulseCountSeconds),
+            BreathsInThirtySeconds = file["breathsInThirtySeconds"] is { } breaths ? ShortCount(breaths, path, errors) : null,
             LongestPause = Minutes(file.NumberOf("longestPauseMinutes"), settings.LongestPause),
             AnswerAwaited = Seconds(file.NumberOf("answerAwaitedSeconds"), settings.AnswerAwaited),
             LeadAfter = Seconds(file.NumberOf("leadAfterSeconds"), settings.LeadAfter),
@@ -57,6 +58,17 @@ internal static class SettingsReader
 
         errors.Add(new(path, name.Line, $"\"timeZone\" is {name.InWords}, which this machine does not know; write an IANA name such as \"America/Chicago\" (and see that the machine has its time zone data)"));
         return null;
+    }
+
+    private static ShortCountOfBreaths ShortCount(LocatedNode approval, string path, ICollection<FileError> errors)
+    {
+        string on = approval.TextOf("approvedOn")!;
+        if (!DateOnly.TryParseExact(on, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly day))
+        {
+            errors.Add(new(path, approval["approvedOn"]!.Line, $"\"approvedOn\" is \"{on}\", and there is no such day"));
+        }
+
+        return new ShortCountOfBreaths(approval.TextOf("approvedBy")!, day);
     }
 
     private static List<Shift> Shifts(LocatedNode list, string path, ICollection<FileError> errors)

@@ -24,7 +24,7 @@ internal static class TrialPast
 
         (IReadOnlyList<PastSet> sets, IReadOnlyList<FileError> errors) = ReadingCsv.Read(path, content, settings.WeightUnit, settings.TimeZone);
         return (
-            [.. sets.OrderBy(s => s.At).SelectMany(s => s.Readings.Select(r => new TrialReading(s.Resident, new PastReading(r, s.At), s.Symptoms, IsRecheck: false)))],
+            [.. sets.OrderBy(s => s.At).SelectMany(s => s.Readings.Select(r => new TrialReading(s.Resident, new PastReading(r, s.At), s.Symptoms)))],
             [.. errors.Select(e => e.ToString())]);
     }
 
@@ -40,7 +40,7 @@ internal static class TrialPast
         return (
         [
             .. PastReadings.Standing(journal).OrderBy(r => r.Confirmed.By.MeasuredAt)
-                .Select(r => new TrialReading(r.Resident, new PastReading(r.Confirmed.Reading, r.Confirmed.By.MeasuredAt), NoSymptoms, r.IsRecheck)),
+                .Select(r => new TrialReading(r.Resident, new PastReading(r.Confirmed.Reading, r.Confirmed.By.MeasuredAt), NoSymptoms)),
         ], []);
     }
 }

@@ -22,7 +22,7 @@ internal sealed class TrialTable(RuleTrial present, RuleTrial? changed)
             yield return string.Join("  ", row.Select((cell, i) => i == 0 ? cell.PadRight(widths[i]) : cell.PadLeft(widths[i]))).TrimEnd();
         }
 
-        yield return "A report that waits for a recheck is counted as both: nobody knows what the recheck would have shown.";
+        yield return "What several rules ask for counts for each of them and once all together. A report that waits for a recheck is decided by the recheck; where that is not among the readings, it counts as both.";
     }
 
     /// <summary>One JSON object.</summary>

@@ -84,17 +84,18 @@ internal sealed class Ear(
             case EndpointEvent.SpeechPaused e when open?.Grammar is { } grammar:
                 Speech.Hearing soFar = recognizer.Hear(e.SoFar.Samples, grammar);
                 open.SoFar = soFar;
-                if (soFar is { Outcome: HearingOutcome.Heard, Best: { } best } && !Continuations.MayGoOn(grammar, best.Words))
+                open.IsComplete = Continuations.IsComplete(grammar, soFar);
+                if (open.IsComplete)
                 {
                     endpointer!.CompleteAnswer(e.Pause);
                 }
 
                 break;
             case EndpointEvent.SpeechResumed when open is not null:
-                open.SoFar = null;
+                (open.SoFar, open.IsComplete) = (null, false);
                 break;
             case EndpointEvent.SpeechEnded e:
-                End(e.Segment);
+                End(e);
                 break;
         }
     }
@@ -112,7 +113,7 @@ internal sealed class Ear(
         queue.Post(new SessionEvent.SpeechBegan(listening.Number));
     }
 
-    private void End(SpeechSegment segment)
+    private void End(EndpointEvent.SpeechEnded ended)
     {
         if (open is not { } speech)
         {
@@ -121,10 +122,13 @@ internal sealed class Ear(
 
         open = null;
         DialogueEvent? heard = null;
-        if (speech.Grammar is { } grammar)
+        // No sentence is as long as the longest speech: others talk.
+        if (speech.Grammar is { } grammar && ended.Segment.End != SegmentEnd.TooLong)
         {
-            Speech.Hearing hearing = speech.SoFar ?? recognizer.Hear(segment.Samples, grammar);
-            heard = Understanding.Of(hearing, speech.At, segment.Level.RmsDbfs, settings.WeightUnit);
+            // What came softly after the pause may be the end of it, unless it is complete without.
+            bool stands = speech.SoFar is not null && (speech.IsComplete || !ended.FollowedSoftly);
+            Speech.Hearing hearing = stands ? speech.SoFar! : recognizer.Hear(ended.Segment.Samples, grammar);
+            heard = Understanding.Of(hearing, speech.At, ended.Segment.Level.RmsDbfs, settings.WeightUnit);
         }
 
         queue.Post(new SessionEvent.SpeechOver(speech.Listening, heard));
@@ -150,5 +154,7 @@ internal sealed class Ear(
         public Grammar? Grammar { get; } = grammar;
 
         public Speech.Hearing? SoFar { get; set; }
+
+        public bool IsComplete { get; set; }
     }
 }

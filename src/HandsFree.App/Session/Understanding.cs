@@ -20,35 +20,43 @@ internal static class Understanding
             HearingOutcome.Nothing => null,
             HearingOutcome.NoReading => new DialogueEvent.NotAReading(at),
             HearingOutcome.Partial => new DialogueEvent.PartOfAReading(at),
-            HearingOutcome.Heard => Utterance(hearing, at, levelDecibels, weightUnit),
+            HearingOutcome.Heard or HearingOutcome.Doubtful => Utterance(hearing, at, levelDecibels, weightUnit),
             _ => throw new ArgumentOutOfRangeException(nameof(hearing), hearing.Outcome, "no such outcome"),
         };
 
     private static DialogueEvent Utterance(Speech.Hearing hearing, DateTimeOffset at, double levelDecibels, WeightUnit weightUnit)
     {
-        Candidate best = hearing.Best ?? throw new ArgumentException("heard, and no value", nameof(hearing));
-        if (MeaningMap.From(best.Meaning, weightUnit) is not { } meaning)
+        if (MeaningMap.From((hearing.Best ?? throw new ArgumentException("heard, and no value", nameof(hearing))).Meaning, weightUnit) is null)
         {
             return new DialogueEvent.NotAReading(at);
         }
 
-        return new DialogueEvent.Utterance(at, meaning, best.Words)
+        Understood[] meanings = Meanings(hearing, weightUnit);
+        Understood best = meanings[0];
+        Understood? next = meanings.Length > 1 ? meanings[1] : null;
+        double close = Math.Max(next?.Probability ?? 0, hearing.Unfound);
+        return new DialogueEvent.Utterance(at, best.Meaning, best.Words)
         {
             Probability = best.Probability,
-            Margin = double.IsPositiveInfinity(hearing.Margin) ? null : hearing.Margin,
-            Alternatives = Alternatives(hearing, weightUnit),
-            RunnerUp = hearing.RunnerUp is { } next ? MeaningMap.From(next.Meaning, weightUnit) : null,
-            RunnerUpWords = hearing.RunnerUp?.Words,
+            Margin = close > 0 ? Math.Max(0, Math.Log(best.Probability / close)) : null,
+            Alternatives = [.. meanings.Select(m => new Possible<Meaning>(m.Meaning, m.Probability))],
+            Doubtful = hearing.Outcome == HearingOutcome.Doubtful,
+            Unfound = hearing.Unfound,
+            RunnerUp = next?.Meaning,
+            RunnerUpWords = next?.Words,
             LevelDecibels = levelDecibels,
         };
     }
 
-    /// <summary>Each meaning once: two candidates may mean the same, "yes" said in two ways.</summary>
-    private static IReadOnlyList<Possible<Meaning>> Alternatives(Speech.Hearing hearing, WeightUnit weightUnit) =>
+    /// <summary>Each meaning once, likeliest first: two candidates may mean the same ("repeat" and "read back").</summary>
+    private static Understood[] Meanings(Speech.Hearing hearing, WeightUnit weightUnit) =>
         [.. hearing.Candidates
-            .Select(c => (Meaning: MeaningMap.From(c.Meaning, weightUnit), c.Probability))
+            .Select(c => (Meaning: MeaningMap.From(c.Meaning, weightUnit), Candidate: c))
             .Where(c => c.Meaning is not null)
-            .GroupBy(c => c.Meaning!)
-            .Select(g => new Possible<Meaning>(g.Key, Math.Min(1, g.Sum(c => c.Probability))))
-            .OrderByDescending(p => p.Probability)];
+            .GroupBy(c => c.Meaning!, c => c.Candidate)
+            .Select(g => new Understood(g.Key, g.First().Words, Math.Min(1, g.Sum(c => c.Probability))))
+            .OrderByDescending(m => m.Probability)];
+
+    /// <summary>A meaning with its likeliest words.</summary>
+    private sealed record Understood(Meaning Meaning, string Words, double Probability);
 }

@@ -112,7 +112,7 @@ internal sealed class HandoverConversation(HandoverDesk desk, HandoverQuestions 
                 output.WriteLine(asJson ? AnswerWriter.Json(answered) : AnswerWriter.Text(answered));
                 output.Flush();
                 return !answered.IsGoodbye;
-            case Meaning.Command { Word: CommandWord.Help }:
+            case Meaning.Command { Word: CommandWord.Help or CommandWord.Options }:
                 Remark($"One can ask: {questions.Options}.");
                 return true;
             case Meaning.Command { Word: CommandWord.Stop }:

@@ -22,5 +22,7 @@ public abstract record EndpointEvent
 
     /// <summary>The answer is over.</summary>
     /// <param name="Segment">All of it.</param>
-    public sealed record SpeechEnded(SpeechSegment Segment) : EndpointEvent;
+    /// <param name="FollowedSoftly">After the last pause something softer was judged speech: other people's talk, or the speaker's last sounds,
+    /// which what was made of the pause has not heard in full.</param>
+    public sealed record SpeechEnded(SpeechSegment Segment, bool FollowedSoftly) : EndpointEvent;
 }

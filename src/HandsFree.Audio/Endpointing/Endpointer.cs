@@ -11,6 +11,7 @@ public sealed class Endpointer
     private readonly Action<EndpointEvent> _sink;
     private readonly SpeechTracker _tracker;
     private readonly SampleWindow _window = new();
+    private readonly FrameLevel _level = new();
     private readonly int _padding;
     private long _judged;
     private int _pause;
@@ -81,16 +82,18 @@ public sealed class Endpointer
         ArgumentOutOfRangeException.ThrowIfNegative(samples);
         _detector.Reset();
         _tracker.Reset();
+        _level.Reset();
         _window.Restart(_window.End + samples);
         _judged = _window.End;
     }
 
     private void Judge()
     {
-        float probability = _detector.Probability(_window.Copy(_judged, _judged + ISpeechDetector.FrameSamples));
+        float[] frame = _window.Copy(_judged, _judged + ISpeechDetector.FrameSamples);
+        float probability = _detector.Probability(frame);
         long from = _judged;
         _judged = _window.End;
-        switch (_tracker.Next(probability, from, _judged, _pause > 0 && _completePause == _pause))
+        switch (_tracker.Next(probability, _level.Next(frame), from, _judged, _pause > 0 && _completePause == _pause))
         {
             case TrackerChange.Started:
                 _sink(new EndpointEvent.SpeechStarted(_tracker.Start));
@@ -115,10 +118,10 @@ public sealed class Endpointer
 
     private void End(SegmentEnd reason)
     {
-        SpeechSegment segment = Segment(reason);
+        var ended = new EndpointEvent.SpeechEnded(Segment(reason), _tracker.FollowedSoftly);
         _tracker.Reset();
-        _window.DropBefore(segment.SpeechEnd);
-        _sink(new EndpointEvent.SpeechEnded(segment));
+        _window.DropBefore(ended.Segment.SpeechEnd);
+        _sink(ended);
     }
 
     private SpeechSegment Segment(SegmentEnd reason)

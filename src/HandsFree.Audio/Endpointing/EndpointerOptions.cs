@@ -9,6 +9,11 @@ public sealed record EndpointerOptions
     /// <summary>Speech pauses with a frame below this probability; the distance to the other keeps it from flickering.</summary>
     public float OffThreshold { get; init; } = 0.35f;
 
+    /// <summary>Speech that is softer than the loudest of the utterance by more than this, dB, is other people's: talk in the room would else
+    /// stand before and after what the speaker says, and an utterance would not end. Of 225 recordings, 15 dB cuts off no end, 12 dB two, 9 dB
+    /// seventeen, clean as well as in babble.</summary>
+    public double LoudnessRange { get; init; } = 15;
+
     /// <summary>Less speech than this is a click.</summary>
     public TimeSpan MinimumSpeech { get; init; } = TimeSpan.FromMilliseconds(64);
 

@@ -1,6 +1,6 @@
 namespace HandsFree.Audio.Endpointing;
 
-/// <summary>Decides from the probabilities alone where speech begins, pauses and ends. Knows no samples; positions count them.</summary>
+/// <summary>Decides from probabilities and levels alone where speech begins, pauses and ends. Knows no samples; positions count them.</summary>
 internal sealed class SpeechTracker(EndpointerOptions options)
 {
     private readonly int _minimumSpeech = SampleTime.Samples(options.MinimumSpeech);
@@ -9,8 +9,12 @@ internal sealed class SpeechTracker(EndpointerOptions options)
     private readonly int _completeTimeout = SampleTime.Samples(options.CompleteTimeout);
     private readonly int _incompleteTimeout = SampleTime.Samples(options.IncompleteTimeout);
     private readonly int _maximumSpeech = SampleTime.Samples(options.MaximumSpeech);
+    private readonly NearVoice _near = new(options.LoudnessRange);
     private bool _started;
     private bool _paused;
+
+    /// <summary>Just after the last frame that was judged speech, near or not.</summary>
+    private long _voicedUntil = -1;
 
     /// <summary>Whether a frame has begun what may become speech.</summary>
     public bool IsRising { get; private set; }
@@ -18,42 +22,42 @@ internal sealed class SpeechTracker(EndpointerOptions options)
     /// <summary>Whether speech has begun and not ended.</summary>
     public bool IsOpen => _started;
 
-    /// <summary>Where the speech, or what may become it, begins.</summary>
-    public long Start { get; private set; }
+    /// <summary>Where the speech, or what may become it, begins. It moves on when the speaker turns out to be louder than what came before.</summary>
+    public long Start => _near.Start;
 
     /// <summary>Just after its last frame.</summary>
     public long End { get; private set; }
 
     /// <summary>Samples judged speech.</summary>
-    public long SpeechSamples { get; private set; }
+    public long SpeechSamples => _near.Samples;
+
+    /// <summary>Whether something softer than the speaker was judged speech since the last pause began.</summary>
+    public bool FollowedSoftly { get; private set; }
 
     /// <summary>Takes the next frame.</summary>
     /// <param name="probability">Of speech.</param>
+    /// <param name="level">Of the frame and the two before it, dBFS.</param>
     /// <param name="from">Position of the frame's first sample.</param>
     /// <param name="to">Position just after its last.</param>
     /// <param name="complete">Whether the answer so far is complete: which time-out is in force.</param>
-    public TrackerChange Next(float probability, long from, long to, bool complete)
+    public TrackerChange Next(float probability, double level, long from, long to, bool complete)
     {
-        bool inPause = End < from;
-        bool speech = probability >= options.OnThreshold || (IsRising && !inPause && probability >= options.OffThreshold);
+        bool voiced = probability >= options.OnThreshold || (IsRising && _voicedUntil == from && probability >= options.OffThreshold);
         if (!IsRising)
         {
-            if (!speech)
+            if (!voiced)
             {
                 return TrackerChange.None;
             }
 
             IsRising = true;
-            Start = from;
-            SpeechSamples = 0;
+            _near.Begin();
         }
 
-        if (speech)
-        {
-            End = to;
-            SpeechSamples += to - from;
-        }
-
+        bool speech = voiced && _near.Take(level, from, to);
+        FollowedSoftly |= voiced && !speech && _paused;
+        _voicedUntil = voiced ? to : _voicedUntil;
+        End = speech ? to : End;
         return _started ? Going(speech, to, complete) : Rising(to);
     }
 
@@ -63,6 +67,7 @@ internal sealed class SpeechTracker(EndpointerOptions options)
         IsRising = false;
         _started = false;
         _paused = false;
+        FollowedSoftly = false;
     }
 
     private TrackerChange Rising(long to)
@@ -89,6 +94,7 @@ internal sealed class SpeechTracker(EndpointerOptions options)
         {
             bool resumed = _paused;
             _paused = false;
+            FollowedSoftly = false;
             return resumed ? TrackerChange.Resumed : TrackerChange.None;
         }
 

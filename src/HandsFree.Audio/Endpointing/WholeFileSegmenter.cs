@@ -18,7 +18,7 @@ public static class WholeFileSegmenter
     public static SpeechSegment? Segment(ISpeechDetector detector, ReadOnlySpan<float> samples)
     {
         ArgumentNullException.ThrowIfNull(detector);
-        List<Run> runs = Runs(Probabilities(detector, samples), samples.Length);
+        List<Run> runs = Near(samples, Runs(Probabilities(detector, samples), samples.Length));
         if (runs.Count == 0)
         {
             return null;
@@ -83,6 +83,28 @@ public static class WholeFileSegmenter
         }
 
         return runs;
+    }
+
+    // From the first to the last frame that is as loud as the speaker, and two more: talk of others before and after is left out.
+    private static List<Run> Near(ReadOnlySpan<float> samples, List<Run> runs)
+    {
+        double range = new EndpointerOptions().LoudnessRange;
+        FrameLevel meter = new();
+        double[] levels = new double[(samples.Length + ISpeechDetector.FrameSamples - 1) / ISpeechDetector.FrameSamples];
+        for (int i = 0; i < levels.Length; i++)
+        {
+            int start = i * ISpeechDetector.FrameSamples;
+            levels[i] = meter.Next(samples[start..Math.Min(samples.Length, start + ISpeechDetector.FrameSamples)]);
+        }
+
+        int[] frames = [.. runs.SelectMany(r => Enumerable.Range(r.Start / ISpeechDetector.FrameSamples, (r.Length + ISpeechDetector.FrameSamples - 1) / ISpeechDetector.FrameSamples))];
+        double loudest = frames.Select(f => levels[f]).DefaultIfEmpty(LevelMeter.Floor).Max();
+        int[] near = [.. frames.Where(f => levels[f] >= loudest - range)];
+        return [.. runs
+            .Select(r => new Run(
+                Math.Max(r.Start, (near[0] - 2) * ISpeechDetector.FrameSamples),
+                Math.Min(r.End, (near[^1] + 3) * ISpeechDetector.FrameSamples)))
+            .Where(r => r.Length > 0)];
     }
 
     private readonly record struct Run(int Start, int End)

@@ -39,6 +39,6 @@ internal static class CovertCount
 
     private static bool NeedsNoWords(this Turn turn, Reading reading) =>
         turn.Decide(reading) is { Outcome: Outcome.Accept, Recheck: null }
-        && !ConfirmationStrength.IsDoubtful(turn.Said, turn.Parts.Settings)
+        && !Doubt.IsDoubtful(turn.Said, turn.Parts.Settings.DoubtMargin, turn.Parts.Settings)
         && !turn.NeedsSayingAgain(turn.Said, reading);
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using HandsFree.Core.Journal;
 using HandsFree.Core.Observations;
 using HandsFree.Core.Quantities;
+using HandsFree.Core.Reports;
 using HandsFree.Core.Rules;
 
 namespace HandsFree.Core.Dialogue;
@@ -29,13 +30,15 @@ internal static class Deciding
             set.Resident, earlier, set.RechecksDone(reading.Value.Sign), turn.At, symptoms ?? ImmutableHashSet<string>.Empty);
     }
 
-    /// <summary>The question whose yes would make the decision on a value that is told anyway graver; null else.</summary>
+    /// <summary>The question whose yes would make the decision on a value that is told anyway graver; null else, and where a report as
+    /// grave as a yes could make is open on the sign.</summary>
     public static (string Text, ImmutableHashSet<string> Symptoms)? SymptomQuestion(this Turn turn, Reading reading)
     {
         Outcome without = turn.Decide(reading).Outcome;
         return without != Outcome.Accept
             && Symptoms.TryGetValue(reading.Value.Sign, out var asked)
-            && turn.Decide(reading, asked.Symptoms).Outcome > without
+            && turn.Decide(reading, asked.Symptoms).Outcome is var with && with > without
+            && !(turn.Set.Reported.TryGetValue(reading.Value.Sign, out ReportUrgency open) && open >= Reporting.UrgencyOf(with))
                 ? asked
                 : null;
     }

@@ -23,6 +23,12 @@ public abstract record DialogueEvent(DateTimeOffset At)
         /// of these". Empty where they are not known, and where typed.</summary>
         public IReadOnlyList<Possible<Meaning>> Alternatives { get; init; } = [];
 
+        /// <summary>It was one of the meanings and not "none of these", but the engine does not say which one; false where typed.</summary>
+        public bool Doubtful { get; init; }
+
+        /// <summary>What a meaning that the engine's search left out can have as probability at most, 0 to 1.</summary>
+        public double Unfound { get; init; }
+
         /// <summary>The next meaning, or null.</summary>
         public Meaning? RunnerUp { get; init; }
 

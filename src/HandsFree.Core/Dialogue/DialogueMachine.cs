@@ -28,6 +28,7 @@ public sealed class DialogueMachine(IRulebook rules, Roster roster, DialogueSett
     /// <summary>What one event leads to. An event that is ignored has no effects and leaves the state as it is.</summary>
     public DialogueStep Step(DialogueState state, DialogueEvent happened)
     {
+        (state, happened) = Doubt.Weigh(parts, state, happened);
         Row row = TransitionTable.Find(state.Kind, Triggers.Of(happened));
         return Finish(PostureTest.AtRest(CovertCount.AtRest(row.Handle(new Turn(parts, state, happened)))), state);
     }

@@ -9,7 +9,12 @@ public sealed record DialogueSettings
     /// margins below 0.7 (measured with the neural engine).</summary>
     public double DoubtMargin { get; init; } = 0.7;
 
-    /// <summary>With a margin below this the next meaning counts for the strength of the confirmation too.</summary>
+    /// <summary>A meaning that the engine called doubtful is sure from this probability, once alternatives that are one answer, or a second
+    /// hearing, are counted in. Not below the least probability of any engine.</summary>
+    public double SureFrom { get; init; } = 0.75;
+
+    /// <summary>With a margin below this the next meaning counts for the strength of the confirmation too, and a command that leaves the
+    /// resident or the round is not obeyed.</summary>
     public double CautionMargin { get; init; } = 2.5;
 
     /// <summary>Every value is said digit by digit: for an engine that can't be trusted with number words.</summary>

@@ -22,6 +22,7 @@ internal static class Leaving
         Stage.Counting s => s.Sign,
         Stage.AwaitingCount s => s.Sign,
         Stage.AwaitingAnswer { Question: Question.TakenJustNow, Understood: { } u } => u.Reading.Value.Sign,
+        Stage.AwaitingAnswer { Unwell: { } unwell } => unwell.Before.OpenSign(),
         Stage.Paused s => s.Return.OpenSign(),
         _ => null,
     };
@@ -73,6 +74,7 @@ internal static class Leaving
         // A confirmed value is never lost for want of an answer; the graver one counts.
         Stage.AwaitingAnswer { Confirmed: { } confirmed } s => turn.Record(confirmed, s.Amends, s.Symptoms).Turn,
         Stage.AwaitingAnswer { Asleep: { } asleep } => turn.RecordNotTaken(asleep, Sleeping.NotKnown).Turn,
+        Stage.AwaitingAnswer { Unwell: { } unwell } => Unwelling.Unanswered(turn, unwell).Turn,
         _ => turn,
     };
 

@@ -40,6 +40,7 @@ internal static class Offering
         {
             Machine = how.Machine || display,
             MinutesRested = sign == VitalSign.BloodPressure ? how.MinutesRested ?? RestClock.Rested(turn) : null,
+            MinutesStanding = sign == VitalSign.BloodPressure ? how.MinutesStanding ?? PostureTest.MinutesStanding(turn, how) : null,
             SaidAsGuessFirst = how.SaidAsGuessFirst || (set.Guessed && how.Counted is null),
         };
         return new Understood(turn.Heard, new Reading(reading.Value, how), corrects);
@@ -102,7 +103,7 @@ internal static class Offering
     {
         if (turn.State.Stage is not Stage.AwaitingValue { Why: WhyAsked.Doubtful, Possible: { IsEmpty: false } first } || said.Typed)
         {
-            return ConfirmationStrength.IsDoubtful(said, turn.Parts.Settings);
+            return Doubt.IsDoubtful(said, turn.Parts.Settings.DoubtMargin, turn.Parts.Settings);
         }
 
         return Together.IsDoubtful(first, Together.Of(said, reading), reading.Value, turn.Set.Refused, turn.Parts.Settings);

@@ -10,7 +10,7 @@ internal static class PostureTest
     private static readonly TimeSpan One = TimeSpan.FromMinutes(1);
     private static readonly TimeSpan Three = TimeSpan.FromMinutes(3);
 
-    public static Turn Begin(Turn turn) => turn.Set.Resident.PostureTestOrderedBy is null
+    public static Turn Begin(Turn turn) => turn.Set.Resident.PostureTest is null
         ? turn.Say("A posture test is not ordered.")
         : turn.Ask(new Stage.AwaitingAnswer(Question.SecondPerson, "Is a second person with you?"));
 
@@ -41,6 +41,10 @@ internal static class PostureTest
             ? Await(turn, due, BodyPosition.Standing).Asked(due).Say("Now the blood pressure, standing.")
             : turn;
     }
+
+    /// <summary>How long the resident has stood at this pressure, in whole minutes; null outside of a test.</summary>
+    public static int? MinutesStanding(Turn turn, Circumstances how) =>
+        turn.Set.StoodAt is { } since && how.Position == BodyPosition.Standing ? (int)(turn.At - since).TotalMinutes : null;
 
     /// <summary>A pressure was recorded: what comes next is said with "Saved".</summary>
     public static Recorded After(this Recorded recorded, Reading reading)

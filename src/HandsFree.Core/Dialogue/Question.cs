@@ -15,6 +15,9 @@ internal enum Question
     /// <summary>Before a posture test: is a second person there?</summary>
     SecondPerson,
 
+    /// <summary>Dizzy, fell, chest pain: heard rightly?</summary>
+    Unwell,
+
     /// <summary>Report a worry?</summary>
     Worried,
 }

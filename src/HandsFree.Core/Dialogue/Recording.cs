@@ -63,12 +63,7 @@ internal static class Recording
     {
         VitalSign sign = reading.Confirmed.Reading.Value.Sign;
         Recheck? recheck = turn.Set.RechecksDone(sign) < MostRechecks ? decision.Recheck : null;
-        ReportUrgency? urgency = decision.Outcome switch
-        {
-            Outcome.ReportNow => ReportUrgency.Now,
-            Outcome.ReportThisShift => ReportUrgency.ThisShift,
-            _ => null,
-        };
+        ReportUrgency? urgency = Reporting.UrgencyOf(decision.Outcome);
         Recorded report = urgency is { } when && (recheck is null || decision.Danger)
             ? turn.OpenReport(sign, when, decision, "")
             : new Recorded(turn, "");

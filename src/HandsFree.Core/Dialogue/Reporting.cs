@@ -11,6 +11,14 @@ internal static class Reporting
     public static string Tell(ReportUrgency urgency) =>
         urgency == ReportUrgency.Now ? "Tell the nurse before you leave." : "Tell the nurse this shift.";
 
+    /// <summary>How soon the nurse is told; null where she is not.</summary>
+    public static ReportUrgency? UrgencyOf(Outcome outcome) => outcome switch
+    {
+        Outcome.ReportNow => ReportUrgency.Now,
+        Outcome.ReportThisShift => ReportUrgency.ThisShift,
+        _ => null,
+    };
+
     /// <summary>Opens a report on the readings that belong together; none where one as grave is open already in this round.</summary>
     /// <param name="turn">The turn.</param>
     /// <param name="sign">Which vital sign.</param>

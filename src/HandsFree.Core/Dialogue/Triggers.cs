@@ -46,7 +46,7 @@ internal static class Triggers
     private static Trigger Of(CommandWord word) => word switch
     {
         CommandWord.Repeat => Trigger.Repeat,
-        CommandWord.Help => Trigger.Help,
+        CommandWord.Help or CommandWord.Options => Trigger.Help,
         CommandWord.GoBack => Trigger.GoBack,
         CommandWord.Cancel => Trigger.Cancel,
         CommandWord.Stop => Trigger.Stop,
@@ -55,7 +55,7 @@ internal static class Triggers
         CommandWord.NextResident or CommandWord.Done => Trigger.NextResident,
         CommandWord.Undo => Trigger.Undo,
         CommandWord.Goodbye => Trigger.Goodbye,
-        CommandWord.Unwell => Trigger.Unwell,
+        CommandWord.Unwell or CommandWord.ChestPain => Trigger.Unwell,
         CommandWord.NurseNeeded => Trigger.NurseNeeded,
         CommandWord.Next or CommandWord.Previous => Trigger.NextOrPrevious,
         _ => throw new ArgumentOutOfRangeException(nameof(word), word, "no such command"),

@@ -34,6 +34,7 @@ internal static class Trying
         // A confirmed value is never lost for want of an answer; the graver one counts.
         Stage.AwaitingAnswer { Confirmed: { } confirmed } s => turn.Record(confirmed, s.Amends, s.Symptoms).Save(),
         Stage.AwaitingAnswer { Asleep: { } asleep } => turn.RecordNotTaken(asleep, Sleeping.NotKnown).Save(),
+        Stage.AwaitingAnswer { Unwell: { } unwell } => Unwelling.Unanswered(turn, unwell).Save(),
         _ => turn.GiveUpValue(words),
     };
 

@@ -34,7 +34,7 @@ public static class LocatedJson
         }
         catch (FormatException)
         {
-            errors.Add(new(file, LineAt(bytes, reader.TokenStartIndex), "a number that is too large or too fine"));
+            errors.Add(new(file, LineAt(bytes, reader.TokenStartIndex), "a number that is too large or too fine; write it with fewer digits"));
         }
         catch (InvalidOperationException)
         {

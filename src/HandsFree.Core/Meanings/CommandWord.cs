@@ -6,8 +6,11 @@ public enum CommandWord
     /// <summary>"Repeat", "read back".</summary>
     Repeat,
 
-    /// <summary>"Help", "options".</summary>
+    /// <summary>"Help": what can be said, and that the program can't call anybody.</summary>
     Help,
+
+    /// <summary>"Options": what can be said.</summary>
+    Options,
 
     /// <summary>"Go back".</summary>
     GoBack,
@@ -36,7 +39,7 @@ public enum CommandWord
     /// <summary>"Goodbye".</summary>
     Goodbye,
 
-    /// <summary>"Nurse needed", "call the nurse": the program can't call anybody and says so.</summary>
+    /// <summary>"Nurse needed", "call the nurse", "get help", "emergency": the program can't call anybody and says so.</summary>
     NurseNeeded,
 
     /// <summary>"Next".</summary>
@@ -47,4 +50,7 @@ public enum CommandWord
 
     /// <summary>"Dizzy", "fell": ends a posture test and is reported now.</summary>
     Unwell,
+
+    /// <summary>"Chest pain": reported now.</summary>
+    ChestPain,
 }

@@ -37,6 +37,7 @@ internal static class Qualifiers
         ["other device"] = new() { Device = DeviceNote.Other },
         ["before medicine"] = new() { Medicine = MedicineTiming.Before },
         ["after medicine"] = new() { Medicine = MedicineTiming.After },
+        ["observed"] = new() { Observed = true },
         ["machine"] = new() { Machine = true },
         ["irregular"] = new() { Uneven = true },
         ["uneven"] = new() { Uneven = true },

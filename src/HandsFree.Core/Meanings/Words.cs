@@ -8,7 +8,7 @@ internal static class Words
         ["repeat"] = CommandWord.Repeat,
         ["read back"] = CommandWord.Repeat,
         ["help"] = CommandWord.Help,
-        ["options"] = CommandWord.Help,
+        ["options"] = CommandWord.Options,
         ["go back"] = CommandWord.GoBack,
         ["cancel"] = CommandWord.Cancel,
         ["stop"] = CommandWord.Stop,
@@ -23,6 +23,7 @@ internal static class Words
         ["next"] = CommandWord.Next,
         ["previous"] = CommandWord.Previous,
         ["dizzy"] = CommandWord.Unwell,
+        ["chest pain"] = CommandWord.ChestPain,
     };
 
     public static readonly IReadOnlyDictionary<string, NotTakenReason> Reasons = new Dictionary<string, NotTakenReason>

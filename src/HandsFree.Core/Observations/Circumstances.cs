@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+
 namespace HandsFree.Core.Observations;
 
 /// <summary>How a reading was taken: what was said about it, nothing assumed.</summary>
@@ -30,6 +32,10 @@ public sealed record Circumstances
     /// <summary>Before or after the medicine that the reading belongs to.</summary>
     public MedicineTiming? Medicine { get; init; }
 
+    /// <summary>The pain of somebody who can't say how strong it is; nothing is said for the normal case.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)]
+    public bool Observed { get; init; }
+
     /// <summary>The pulse was felt as uneven; nothing is said for the normal case.</summary>
     public bool Uneven { get; init; }
 
@@ -47,6 +53,9 @@ public sealed record Circumstances
 
     /// <summary>Minutes of rest before a blood pressure that was taken before the rest was over; null where it was over or is unknown.</summary>
     public int? MinutesRested { get; init; }
+
+    /// <summary>Whole minutes that the resident had stood in a posture test; null outside of one.</summary>
+    public int? MinutesStanding { get; init; }
 
     /// <summary>The value was first said as a guess and then again without a count between (safety rule 12).</summary>
     public bool SaidAsGuessFirst { get; init; }

@@ -16,6 +16,7 @@ internal static class CircumstancesFit
         Cuff = sign == VitalSign.BloodPressure ? how.Cuff : null,
         Device = how.Device,
         Medicine = how.Medicine,
+        Observed = sign == VitalSign.Pain && how.Observed,
         Uneven = sign == VitalSign.Pulse && how.Uneven,
         Machine = how.Machine,
     };
@@ -31,6 +32,7 @@ internal static class CircumstancesFit
         Cuff = sign == VitalSign.BloodPressure ? null : how.Cuff,
         Device = null,
         Medicine = null,
+        Observed = sign != VitalSign.Pain && how.Observed,
         Uneven = sign != VitalSign.Pulse && how.Uneven,
     };
 
@@ -40,6 +42,7 @@ internal static class CircumstancesFit
         { Site: not null } => VitalSign.Temperature,
         { Arm: not null } or { Position: not null } or { Cuff: not null } => VitalSign.BloodPressure,
         { Oxygen: not null } or { Delivery: not null } => VitalSign.OxygenSaturation,
+        { Observed: true } => VitalSign.Pain,
         { Uneven: true } => VitalSign.Pulse,
         _ => null,
     };

@@ -14,11 +14,13 @@ public static class CircumstancesJoin
         Cuff = second.Cuff ?? first.Cuff,
         Device = second.Device ?? first.Device,
         Medicine = second.Medicine ?? first.Medicine,
+        Observed = second.Observed || first.Observed,
         Uneven = second.Uneven || first.Uneven,
         Machine = second.Machine || first.Machine,
         Counted = second.Counted ?? first.Counted,
         CountedSeconds = second.CountedSeconds ?? first.CountedSeconds,
         MinutesRested = second.MinutesRested ?? first.MinutesRested,
+        MinutesStanding = second.MinutesStanding ?? first.MinutesStanding,
         SaidAsGuessFirst = second.SaidAsGuessFirst || first.SaidAsGuessFirst,
     };
 

@@ -53,8 +53,11 @@ public sealed record Resident
     /// <summary>What is due of this resident and how often; a sign that is not in it is due as the home's round says.</summary>
     public IReadOnlyList<ScheduledSign> Schedule { get; init; } = [];
 
-    /// <summary>Who ordered pressures lying and standing; null where nobody did, then no posture test is done.</summary>
-    public string? PostureTestOrderedBy { get; init; }
+    /// <summary>The order of pressures lying and standing; null where there is none, then no posture test is done.</summary>
+    public OrderedTest? PostureTest { get; init; }
+
+    /// <summary>The isolation that the room is under, as it is spoken ("contact", "droplet"); null where there is none.</summary>
+    public string? Isolation { get; init; }
 
     /// <summary>Times in which readings do not count as usual: an antibiotic, a plan.</summary>
     public IReadOnlyList<UsualFreeze> UsualFrozen { get; init; } = [];

@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+
 namespace HandsFree.Core.Rules;
 
 /// <summary>What the rules say of one reading.</summary>
@@ -6,4 +8,9 @@ namespace HandsFree.Core.Rules;
 /// <param name="Reasons">Every rule that spoke, the weightiest first; equal ones are all listed.</param>
 /// <param name="Danger">The value is a danger value: "use the call light now" at the first hearing, before any read-back.</param>
 /// <param name="RulesHash">SHA-256 in hex of the rule content that decided.</param>
-public sealed record Decision(Outcome Outcome, Recheck? Recheck, IReadOnlyList<Reason> Reasons, bool Danger, string RulesHash);
+public sealed record Decision(Outcome Outcome, Recheck? Recheck, IReadOnlyList<Reason> Reasons, bool Danger, string RulesHash)
+{
+    /// <summary>All rules that ask for the recheck; <see cref="Recheck"/> is the one whose instruction is said. Not kept in the journal.</summary>
+    [JsonIgnore]
+    public IReadOnlyList<string> RecheckAskedBy { get; init; } = [];
+}

@@ -14,20 +14,20 @@ internal sealed partial class FhirPlaces(Bundle bundle)
     /// <summary>The place, or what is wrong and what is needed.</summary>
     public (FhirPlace? Place, string? Wrong) Of(Patient patient)
     {
-        Encounter[] hers = [.. encounters.Where(e => Named(e.Subject?.Reference) == patient)];
+        Encounter[] hers = [.. encounters.Where(e => bundle.Named(e.Subject?.Reference) == patient)];
         if (hers.Length != 1)
         {
             return (null, $"has {hers.Length} Encounters in progress; one with the Location of the bed or room is needed");
         }
 
         ResourceReference? reference = hers[0].Location.LastOrDefault(l => l.Status is null or Encounter.EncounterLocationStatus.Active)?.Location;
-        if (reference?.Reference is not { } wanted || Named(wanted) is not Location location)
+        if (reference?.Reference is not { } wanted || bundle.Named(wanted) is not Location location)
         {
             return (null, $"the Encounter's Location \"{reference?.Reference}\" is not in the Bundle; export it with it");
         }
 
         bool isBed = location.PhysicalType?.Coding.Exists(c => c.Code == BedType) == true;
-        Location? room = isBed && location.PartOf?.Reference is { } part ? Named(part) as Location : location;
+        Location? room = isBed && location.PartOf?.Reference is { } part ? bundle.Named(part) as Location : location;
         if (RoomNumber().Match(room?.Name ?? "") is not { Success: true } number)
         {
             return (null, $"the Location \"{room?.Name ?? location.Name}\" has no room number from 1 to 999 in its name");
@@ -50,11 +50,6 @@ internal sealed partial class FhirPlaces(Bundle bundle)
             ? day
             : DateOnly.MinValue;
     }
-
-    /// <summary>The resource of the bundle that a reference names, by its full URL or by type and id.</summary>
-    private Resource? Named(string? reference) => reference is null ? null : bundle.Entry.Find(entry =>
-        entry.FullUrl == reference
-        || (entry.Resource is { Id: { } id } resource && ("/" + reference).EndsWith($"/{resource.TypeName}/{id}", StringComparison.Ordinal)))?.Resource;
 
     [GeneratedRegex("(?<![0-9])[1-9][0-9]{0,2}(?![0-9])")]
     private static partial Regex RoomNumber();

@@ -136,6 +136,14 @@ internal sealed partial class RosterCells(string file, RosterUnits units, TimeZo
         };
     }
 
+    public OrderedTest? Test(CsvCell cell)
+    {
+        Match match = Orders().Match(cell.Text);
+        return !match.Success ? Wrong<OrderedTest?>(cell, cell.Text, "who ordered it and when, such as \"by Dr Example on 2026-02-01\"", null)
+            : Day(cell, match.Groups["on"].Value) is { } on ? new OrderedTest(match.Groups["who"].Value, on)
+            : null;
+    }
+
     public PeriodSaid? Period(CsvCell cell, string part)
     {
         Match match = Periods().Match(part);
@@ -205,6 +213,9 @@ internal sealed partial class RosterCells(string file, RosterUnits units, TimeZo
 
     [GeneratedRegex("^(?<sign>[a-z ]+?) (?<every>every shift|daily|weekly|monthly)( (?<day>(?!by )[a-z0-9]+))?( by (?<who>.+))?$", RegexOptions.IgnoreCase)]
     private static partial Regex Schedules();
+
+    [GeneratedRegex("^by (?<who>.+?) on (?<on>[0-9-]+)$", RegexOptions.IgnoreCase)]
+    private static partial Regex Orders();
 
     [GeneratedRegex("^(?<why>.+?) (?<from>[0-9]{4}-[0-9-]+)( to (?<until>[0-9-]+))?$")]
     private static partial Regex Periods();

@@ -51,6 +51,12 @@ public static class RosterColumns
     /// <summary>"antibiotic 2026-03-01 to 2026-03-08; plan 2026-03-02".</summary>
     public const string UsualFrozen = "usual frozen";
 
+    /// <summary>"contact", "droplet".</summary>
+    public const string Isolation = "isolation";
+
+    /// <summary>"by Dr Example on 2026-02-01".</summary>
+    public const string PostureTest = "posture test";
+
     /// <summary>"hospital 2026-03-01", "family 2026-03-01 to 2026-03-05".</summary>
     public const string Away = "away";
 
@@ -58,7 +64,7 @@ public static class RosterColumns
     public static IReadOnlyList<string> All { get; } =
     [
         Id, Name, OfficialName, Room, Bed, Born, BandNumber, OrderedLimits, Arms, UsualValues, Oxygen, ArmCentimetres, Devices, Conditions, Schedule,
-        UsualFrozen, Away,
+        UsualFrozen, Isolation, PostureTest, Away,
     ];
 
     /// <summary>Those without which there is no resident.</summary>

@@ -54,6 +54,8 @@ public static class RosterCsv
         Conditions = cells.Each(row[RosterColumns.Conditions], cells.Condition),
         Schedule = cells.Each(row[RosterColumns.Schedule], cells.Scheduled),
         UsualFrozen = [.. cells.Each(row[RosterColumns.UsualFrozen], cells.Period).Select(p => new UsualFreeze(p.Why, p.From, p.Until))],
+        Isolation = row[RosterColumns.Isolation]?.Text,
+        PostureTest = row[RosterColumns.PostureTest] is { } test ? cells.Test(test) : null,
         Away = cells.Each(row[RosterColumns.Away], cells.Period) is [var away, ..] ? new Absence(away.Why, away.From, away.Until) : null,
     };
 

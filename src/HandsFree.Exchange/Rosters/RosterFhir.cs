@@ -10,9 +10,9 @@ namespace HandsFree.Exchange.Rosters;
 
 /// <summary>Reads residents from a FHIR R4 bundle of Patients, Locations and the Encounters that join them.</summary>
 /// <remarks>R4 gives a Patient no place of its own: the Encounter in progress names the Location of the bed (physicalType "bd") or room
-/// ("ro"); a bed is part of its room. The id is the identifier of type MR (HL7 table 0203), else the first one, else the resource's id.
-/// A patient who is not active or has died is left out, one whose encounter is "onleave" is away. Orders, arms and usual values are
-/// not in these resources: they stay as the roster has them.</remarks>
+/// ("ro"); a bed is part of its room. Flags and ServiceRequests tell of isolation and of an ordered posture test. The id is the identifier of type MR (HL7 table 0203), else the first one, else the resource's id.
+/// A patient who is not active or has died is left out, one whose encounter is "onleave" is away. Limits, arms and usual values are
+/// not in these resources: they stay as the roster has them, and so does what no resource of the bundle speaks of.</remarks>
 public static partial class RosterFhir
 {
     private const string MedicalRecordNumber = "MR";
@@ -35,13 +35,17 @@ public static partial class RosterFhir
 
         int[] lines = [.. located.ItemsOf("entry").Select(e => e.Line)];
         FhirPlaces places = new(bundle);
+        FhirOrders orders = new(bundle);
+        HashSet<string> given = [.. Given, .. orders.Given];
         List<ImportedResident> residents = [];
         List<string> notes = [];
         for (int i = 0; i < bundle.Entry.Count; i++)
         {
             int line = i < lines.Length ? lines[i] : 0;
-            if (bundle.Entry[i].Resource is not Patient patient)
+            Resource? resource = bundle.Entry[i].Resource;
+            if (resource is not Patient patient)
             {
+                errors.AddRange(resource is not null && orders.Stray(resource) is { } stray ? [new FileError(file, line, $"{resource.TypeName}/{resource.Id}: {stray}")] : Array.Empty<FileError>());
                 continue;
             }
 
@@ -51,9 +55,9 @@ public static partial class RosterFhir
                 continue;
             }
 
-            if (Resident(patient, places, reason => errors.Add(new(file, line, $"Patient/{patient.Id}: {reason}"))) is { } resident)
+            if (Resident(patient, places, orders, reason => errors.Add(new(file, line, $"Patient/{patient.Id}: {reason}"))) is { } resident)
             {
-                residents.Add(new(resident, Given, $"line {line}"));
+                residents.Add(new(resident, given, $"line {line}"));
             }
         }
 
@@ -93,7 +97,7 @@ public static partial class RosterFhir
     private static int LineOf(string message) =>
         Lines().Match(message) is { Success: true } match ? int.Parse(match.Groups[1].Value, CultureInfo.InvariantCulture) : 0;
 
-    private static Resident? Resident(Patient patient, FhirPlaces places, Action<string> fault)
+    private static Resident? Resident(Patient patient, FhirPlaces places, FhirOrders orders, Action<string> fault)
     {
         HumanName? official = patient.Name.Find(n => n.Use == HumanName.NameUse.Official) ?? patient.Name.FirstOrDefault();
         HumanName? spoken = patient.Name.Find(n => n.Use is HumanName.NameUse.Usual or HumanName.NameUse.Nickname) ?? official;
@@ -114,6 +118,12 @@ public static partial class RosterFhir
             fault($"birthDate is {(patient.BirthDate is null ? "missing" : $"\"{patient.BirthDate}\"")}; year, month and day are needed");
         }
 
+        (OrderedTest? test, string? incomplete) = orders.PostureTest(patient);
+        if (incomplete is not null)
+        {
+            fault(incomplete);
+        }
+
         (FhirPlace? place, string? wrong) = places.Of(patient);
         if (place is null)
         {
@@ -129,6 +139,8 @@ public static partial class RosterFhir
             Room = place.Room,
             Bed = place.Bed,
             Born = born,
+            Isolation = orders.Isolation(patient),
+            PostureTest = test,
             Away = place.OnLeaveSince is { } since ? new Absence("leave", since, null) : null,
         };
     }
@@ -136,7 +148,7 @@ public static partial class RosterFhir
     private static string Identifier(Patient patient) =>
         (patient.Identifier.Find(i => i.Type?.Coding.Exists(c => c.Code == MedicalRecordNumber) == true) ?? patient.Identifier.FirstOrDefault())?.Value ?? patient.Id ?? "";
 
-    private static string Words(HumanName? name) => name switch
+    internal static string Words(HumanName? name) => name switch
     {
         null => "",
         { GivenElement.Count: 0, Family: null } => name.Text?.Trim() ?? "",

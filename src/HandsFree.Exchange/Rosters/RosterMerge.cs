@@ -33,6 +33,8 @@ public static class RosterMerge
             Conditions = Of(RosterColumns.Conditions, r => r.Conditions),
             Schedule = Of(RosterColumns.Schedule, r => r.Schedule),
             UsualFrozen = Of(RosterColumns.UsualFrozen, r => r.UsualFrozen),
+            Isolation = Of(RosterColumns.Isolation, r => r.Isolation),
+            PostureTest = Of(RosterColumns.PostureTest, r => r.PostureTest),
             Away = Of(RosterColumns.Away, r => r.Away),
         };
         return (joined.Room, joined.Bed) == (before.Room, before.Bed) ? joined : joined with { Moved = new Move(before.Room, before.Bed, today) };

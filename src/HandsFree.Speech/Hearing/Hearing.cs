@@ -1,9 +1,9 @@
 namespace HandsFree.Speech;
 
 /// <summary>What an engine heard in one piece of speech under one grammar.</summary>
-/// <param name="Outcome">Which of the four.</param>
-/// <param name="Candidates">The values, likeliest first; empty unless <see cref="HearingOutcome.Heard"/> (or kept as evidence of a
-/// refused hearing).</param>
+/// <param name="Outcome">Which of the five.</param>
+/// <param name="Candidates">The values, likeliest first; empty unless <see cref="HearingOutcome.Heard"/> or <see cref="HearingOutcome.Doubtful"/>
+/// (or kept as evidence of a refused hearing).</param>
 /// <param name="Transcript">What the engine would have written without the grammar, for a person to look at; may be empty.</param>
 public sealed record Hearing(HearingOutcome Outcome, IReadOnlyList<Candidate> Candidates, string Transcript)
 {

@@ -14,4 +14,7 @@ public enum HearingOutcome
 
     /// <summary>A sentence of the grammar.</summary>
     Heard,
+
+    /// <summary>A sentence of the grammar, but which one is not sure: two or more are likely.</summary>
+    Doubtful,
 }

@@ -103,8 +103,10 @@ internal sealed class WrittenAutomaton
         }
     }
 
-    /// <summary>The characters that some way through the grammar can go on with.</summary>
-    private SortedSet<char> Characters(WrittenNode node)
+    /// <summary>The characters that some way through the grammar can go on with. Found once: many tokens lead through one state.</summary>
+    private char[] Characters(WrittenNode node) => node.Characters ??= CharactersAfter(node);
+
+    private char[] CharactersAfter(WrittenNode node)
     {
         var characters = new SortedSet<char>();
         foreach (WrittenItem item in node.Items)
@@ -115,14 +117,18 @@ internal sealed class WrittenAutomaton
                 continue;
             }
 
-            characters.UnionWith(Openings(item.Target, item.Joint).Select(o => o.Text[0]));
+            foreach (WrittenItem opening in Openings(item.Target, item.Joint))
+            {
+                characters.Add(opening.Text[0]);
+            }
+
             if (Writing.CanEnd(item.Joint))
             {
                 characters.UnionWith(Writing.Endings.Where(e => e.Length > 0).Select(e => e[0]));
             }
         }
 
-        return characters;
+        return [.. characters];
     }
 
     private WrittenNode? Next(WrittenNode node, char c)

@@ -9,6 +9,9 @@ internal sealed class WrittenNode(WrittenItem[] items)
     /// <summary>The ways.</summary>
     public WrittenItem[] Items { get; } = items;
 
+    /// <summary>The characters that can follow, in order; null before it was asked.</summary>
+    public char[]? Characters { get; set; }
+
     /// <summary>Where characters lead that were tried already; null for nowhere.</summary>
     public Dictionary<char, WrittenNode?> Next { get; } = [];
 

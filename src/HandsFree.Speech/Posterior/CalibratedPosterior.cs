@@ -15,9 +15,8 @@ internal static class CalibratedPosterior
         Candidate[] candidates = [.. found.Values
             .Select((v, i) => new Candidate(v.Meaning, v.Words, Math.Exp(logs[i] - most) / total))
             .OrderByDescending(c => c.Probability)];
-        HearingOutcome outcome = candidates.Length > 0 && candidates[0].Probability >= parameters.LeastProbability ? HearingOutcome.Heard
-            : found.IsPrefix ? HearingOutcome.Partial
-            : HearingOutcome.NoReading;
+        HearingOutcome outcome = Outcomes.OfSentence(candidates, parameters.LeastProbability)
+            ?? (found.IsPrefix ? HearingOutcome.Partial : HearingOutcome.NoReading);
         double unfound = found.Unfound is null ? 0 : Math.Exp(LogWeight(found.Unfound, parameters.Value) - most) / total;
         return new(outcome, candidates, found.Transcript) { Unfound = Math.Min(1, unfound) };
     }

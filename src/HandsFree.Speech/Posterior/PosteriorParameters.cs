@@ -7,7 +7,7 @@ namespace HandsFree.Speech.Posterior;
 /// "calibrate".</summary>
 /// <param name="Version">Of the file's form.</param>
 /// <param name="Run">How it was made: date, command, recordings, noise, seed, and what it gave on speakers that it had not seen.</param>
-/// <param name="LeastProbability">A value below this is not heard; 0 to 1.</param>
+/// <param name="LeastProbability">A value below this is not sure, and where all values together are below it, it was none of these; 0 to 1.</param>
 /// <param name="Value">Weights of the facts of a value.</param>
 /// <param name="None">Weights of the facts of the utterance, for "none of these".</param>
 internal sealed record PosteriorParameters(

@@ -1,3 +1,5 @@
+using HandsFree.Speech.Posterior;
+
 namespace HandsFree.Speech.Small;
 
 /// <summary>From the network's probabilities to a hearing: what is no sentence of the grammar is "none of these".</summary>
@@ -14,9 +16,9 @@ internal static class SmallPosterior
             .Select(v => new Candidate(v.Key, v.Value.Words, expected * v.Value.Probability / total))
             .Where(c => c.Probability > 0)
             .OrderByDescending(c => c.Probability)];
-        if (candidates.Length > 0 && candidates[0].Probability >= parameters.LeastProbability)
+        if (Outcomes.OfSentence(candidates, parameters.LeastProbability) is { } sentence)
         {
-            return new(HearingOutcome.Heard, candidates, evidence.FreeText);
+            return new(sentence, candidates, evidence.FreeText);
         }
 
         HearingOutcome outcome = found.Empty > 0.5 ? HearingOutcome.Nothing

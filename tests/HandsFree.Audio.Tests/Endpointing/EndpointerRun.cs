@@ -2,17 +2,18 @@ using HandsFree.Audio.Endpointing;
 
 namespace HandsFree.Audio.Tests.Endpointing;
 
-/// <summary>An endpointer over a scripted detector, fed with samples that count up, so that each tells where it came from.</summary>
+/// <summary>An endpointer over a scripted detector, fed with samples that count up by little, so that each tells where it came from and all are as loud.</summary>
 internal sealed class EndpointerRun
 {
     public const int Frame = ISpeechDetector.FrameSamples;
 
+    private readonly string _script;
     private readonly Action<Endpointer, EndpointEvent>? _answer;
     private int _fed;
 
     public EndpointerRun(string script, EndpointerOptions? options = null, Action<Endpointer, EndpointEvent>? answer = null)
     {
-        _answer = answer;
+        (_script, _answer) = (script, answer);
         Detector = new ScriptedDetector(script);
         Endpointer = new Endpointer(Detector, options ?? new EndpointerOptions(), Take);
     }
@@ -27,13 +28,13 @@ internal sealed class EndpointerRun
     public List<SpeechSegment> Segments => [.. Events.OfType<EndpointEvent.SpeechEnded>().Select(ended => ended.Segment)];
 
     /// <summary>The value of the sample at a position; never 0.</summary>
-    public static float SampleAt(long position) => (position + 1) / 1_000_000f;
+    public static float SampleAt(long position) => 0.5f + ((position + 1) / 1_000_000f);
 
     public EndpointerRun Feed(int samples, int pieces = 320)
     {
         for (int rest = samples; rest > 0; rest -= pieces)
         {
-            float[] piece = [.. Enumerable.Range(_fed, Math.Min(pieces, rest)).Select(at => SampleAt(at))];
+            float[] piece = [.. Enumerable.Range(_fed, Math.Min(pieces, rest)).Select(at => SampleAt(at) * (IsSoft(at) ? 0.1f : 1))];
             _fed += piece.Length;
             Endpointer.Feed(piece);
         }
@@ -43,6 +44,8 @@ internal sealed class EndpointerRun
 
     /// <summary>The events by name, in order.</summary>
     public string Story() => string.Join(" ", Events.Select(e => e.GetType().Name));
+
+    private bool IsSoft(int at) => at / Frame < _script.Length && _script[at / Frame] == 's';
 
     private void Take(EndpointEvent e)
     {

@@ -110,6 +110,8 @@ internal static class HearingReport
     {
         HeardRow[] wrong = [.. rows.Where(r => r.IsWrong)];
         output.WriteLine(Invariant($"wrong or let in with a posterior above {Sure}: {ShareText.Of(wrong.Count(r => r.Best!.Probability > Sure), rows.Count)} of {rows.Count}"));
+        HeardRow[] doubtful = [.. rows.Where(r => r.Outcome == "Doubtful")];
+        output.WriteLine(Invariant($"doubtful, so that the digits or the answer are asked for: {doubtful.Count(r => r.Expected is not null)} of the not heard, {doubtful.Count(r => r.Expected is null)} of those that are no reading"));
         double[] margins = [.. wrong.Where(r => r.Margin is not null).Select(r => r.Margin!.Value)];
         if (margins.Length > 0)
         {

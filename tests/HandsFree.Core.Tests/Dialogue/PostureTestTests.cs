@@ -26,11 +26,12 @@ public sealed class PostureTestTests
         talk.LastEffects.ShouldContain(new Effect.StartTimer("standing one minute", TimeSpan.FromMinutes(1)));
         talk.LastEffects.ShouldContain(new Effect.StartTimer("standing three minutes", TimeSpan.FromMinutes(3)));
         talk.Go("(after 1 min)", "(timer standing one minute)").Said.ShouldBe("Now the blood pressure, standing.");
-        talk.Go("one two zero over seven four").Said.ShouldBe("Blood pressure, one two zero over seven four, standing.");
+        talk.Go("one two zero over seven four").Said.ShouldBe("Blood pressure, one two zero over seven four, standing, one minute.");
         talk.Go("yes").Said.ShouldBe("Saved. Once more at three minutes.");
         talk.Go("(after 2 min)", "(timer standing three minutes)", "one two two over seven six", "yes").Said.ShouldBe("Saved. The posture test is done.");
         talk.Journal.OfType<ReadingRecorded>().Select(r => r.Confirmed.Reading.How.Position).ShouldBe(
             [BodyPosition.Lying, BodyPosition.Standing, BodyPosition.Standing]);
+        talk.Journal.OfType<ReadingRecorded>().Select(r => r.Confirmed.Reading.How.MinutesStanding).ShouldBe([null, 1, 3]);
     }
 
     [Fact]
@@ -66,11 +67,19 @@ public sealed class PostureTestTests
     [InlineData("fell")]
     public void Dizzy_or_fell_ends_it_and_is_reported_now(string words)
     {
-        Talk talk = Standing().Go(words);
+        Talk talk = Standing().Go(words, "yes");
         talk.Said.ShouldBe("Saved. Tell the nurse before you leave.");
         talk.Transcript.ShouldContain("Use the call light now. Help the resident sit or lie down.");
         talk.Journal.OfType<ReportOpened>().ShouldHaveSingleItem().Urgency.ShouldBe(ReportUrgency.Now);
         talk.Go("(after 1 min)", "(timer standing one minute)").LastEffects.ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void After_a_no_it_goes_on()
+    {
+        Talk talk = Standing().Go("dizzy", "(after 1 min)", "(timer standing one minute)", "no");
+        talk.Transcript.ShouldContain("Not reported.");
+        talk.Said.ShouldBe("Now the blood pressure, standing.");
     }
 
     private static Talk Standing() => WithJohn().Go("posture test", "yes", "one two four over seven six", "yes", "standing");

@@ -160,6 +160,16 @@ public sealed class RoundTests
     public void Isolated_is_a_reason() =>
         Talk.WithMary().Go("isolated").Said.ShouldBe("All that is open, isolated.");
 
+    [Fact] // Source: safety.md 7.
+    public void Rooms_under_isolation_come_last_with_all_who_share_them()
+    {
+        var roster = new Roster([.. TestHome.Roster.Residents.Select(r => r.Id == "r-12b" ? r with { Isolation = "contact" } : r)]);
+        new Talk(roster: roster).Go("who is next").Said
+            .ShouldBe("Next: room 4, room 7 and room 12 bed A, isolation room. 1 more.");
+        new Talk(roster: roster).Go("room four", "yes", "january ninth", "not taken", "yes", "next resident", "room seven", "yes", "february twenty ninth", "not taken", "yes", "next resident", "who is next").Said
+            .ShouldBe("Next: room 12 bed A, isolation room and room 12 bed B, contact isolation.");
+    }
+
     [Fact]
     public void The_round_has_an_order() =>
         Talk.WithMary().Go("who is next").Said.ShouldBe("Next: room 4, room 7 and room 12 bed A. 1 more.");

@@ -18,11 +18,9 @@ public class RuleFileErrorTests
     [MemberData(nameof(BadFiles))]
     public void A_broken_rule_file_gets_every_error_with_file_line_and_reason(string name)
     {
-        string[] lines = File.ReadAllLines(Path.Combine(Folder, name));
-        string[] expected = [.. lines.Where(l => l.StartsWith(Marker, StringComparison.Ordinal)).Select(l => l[Marker.Length..])];
-        string text = string.Join('\n', lines.Where(l => !l.StartsWith(Marker, StringComparison.Ordinal))) + "\n";
+        string[] expected = [.. Lines(name).Where(l => l.StartsWith(Marker, StringComparison.Ordinal)).Select(l => l[Marker.Length..])];
 
-        var loading = Load(new(name, text));
+        var loading = Load(Read(name));
 
         loading.Rulebook.ShouldBeNull();
         string all = string.Join('\n', loading.Errors);
@@ -36,8 +34,17 @@ public class RuleFileErrorTests
     }
 
     [Fact]
+    public void Every_error_line_says_what_is_wrong_and_what_to_do() =>
+        Golden.Match(string.Join('\n', BadFiles().SelectMany(row => Load(Read(row.Data)).Errors)));
+
+    [Fact]
     public void An_error_reads_as_file_line_and_reason() =>
         new FileError("home.json", 7, "\"source\" is missing").ToString().ShouldBe("home.json(7): \"source\" is missing");
+
+    private static string[] Lines(string name) => File.ReadAllLines(Path.Combine(Folder, name));
+
+    private static RuleFile Read(string name) =>
+        new(name, string.Join('\n', Lines(name).Where(l => !l.StartsWith(Marker, StringComparison.Ordinal))) + "\n");
 
     private static RulebookLoading Load(RuleFile file) => file.Name.StartsWith("home-", StringComparison.Ordinal)
         ? Rulebook.Load(file)

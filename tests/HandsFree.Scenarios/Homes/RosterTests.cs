@@ -17,7 +17,9 @@ public sealed class RosterTests
             { "value": "weight", "greatest": 80, "orderedBy": "Dr Invented", "orderedOn": "2026-01-02" } ],
           "armsNotToBeUsed": { "left": "shunt" },
           "usualValues": [ { "value": "temperature", "median": 36.6, "site": "ear" }, { "value": "oxygen saturation", "median": 94 } ],
-          "usualOxygen": { "litresPerMinute": 2 } } ] }
+          "usualOxygen": { "litresPerMinute": 2 },
+          "isolation": "contact",
+          "postureTest": { "orderedBy": "Dr Invented", "orderedOn": "2026-02-20" } } ] }
         """;
 
     [Fact]
@@ -34,6 +36,8 @@ public sealed class RosterTests
         resident.BandNumber.ShouldBe("0471");
         resident.ArmsNotToBeUsed.ShouldBe([new(Arm.Left, "shunt")]);
         resident.UsualOxygen.ShouldBe(new OxygenSupply(2));
+        resident.Isolation.ShouldBe("contact");
+        resident.PostureTest.ShouldBe(new OrderedTest("Dr Invented", new DateOnly(2026, 2, 20)));
         resident.OrderedLimits[0].ShouldBe(
             new OrderedLimit(LimitedValue.Systolic, 100, 160, "Dr Invented", new DateOnly(2026, 1, 2))
             {
@@ -61,6 +65,9 @@ public sealed class RosterTests
     [InlineData("\"systolic\"", "\"blood pressure\"", "must be one of: temperature, pulse, respirations, systolic,")]
     [InlineData("2026-03-05T07:00", "2026-03-05T27:00", "no such time")]
     [InlineData("\"greatest\": 80", "\"greatest\": 1200", "\"greatest\" is 1200, must be 0 to 999.9 in tenths for weight")]
+    [InlineData("\"contact\"", "true", "\"residents[1].isolation\" is true, must be a text")]
+    [InlineData(", \"orderedOn\": \"2026-02-20\"", "", "\"residents[1].postureTest.orderedOn\" is missing; wanted: year, month and day")]
+    [InlineData("2026-02-20", "2026-02-30", "\"orderedOn\" is \"2026-02-30\", and there is no such day")]
     [InlineData("\"residents\": [ {", "\"residents\": [ {{", "not JSON")]
     public void A_mistake_in_the_roster_is_named_with_its_place(string right, string wrong, string says)
     {

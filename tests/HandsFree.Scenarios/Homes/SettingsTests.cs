@@ -1,6 +1,7 @@
 using HandsFree.App.Homes;
 using HandsFree.Core.Files;
 using HandsFree.Core.Quantities;
+using HandsFree.Core.Rules;
 using HandsFree.Scenarios.CommandLine;
 using Shouldly;
 using Xunit;
@@ -67,6 +68,32 @@ public sealed class SettingsTests
             dialogue => dialogue.PulseCountSeconds.ShouldBe(60),
             dialogue => dialogue.LongestPause.ShouldBe(TimeSpan.FromMinutes(4)),
             dialogue => dialogue.Due.ShouldBe([VitalSign.Weight, VitalSign.Pain]));
+    }
+
+    [Fact] // Source: safety.md 2.
+    public void Breaths_are_counted_for_thirty_seconds_only_with_an_approval_and_then_the_rules_allow_it_too()
+    {
+        const string Rule = "respirations.method.30-seconds";
+        using TemporaryHome folder = new TemporaryHome()
+            .With("home.json", """{ "breathsInThirtySeconds": { "approvedBy": "Dr Example", "approvedOn": "2026-03-01" } }""")
+            .With("rules.json", """{ "override": [ { "id": "pain.moderate", "threshold": 5, "unit": "{score}" } ] }""");
+        using TemporaryHome without = new();
+        using TemporaryHome broken = new TemporaryHome()
+            .With("home.json", "{ \"breathsInThirtySeconds\": { \"approvedBy\": \"Dr Example\",\n \"approvedOn\": \"2026-02-30\" } }");
+        using TemporaryHome bare = new TemporaryHome().With("home.json", """{ "breathsInThirtySeconds": true }""");
+
+        Home home = Opened(folder);
+
+        home.Settings.ForDialogue().BreathsInThirtySeconds.ShouldBeTrue();
+        RuleListing rule = home.Rules.Describe().Single(r => r.Id == Rule);
+        rule.InForce.ShouldBeFalse();
+        rule.Changed.ShouldNotBeNull().ShouldContain("approved by Dr Example on 2026-03-01");
+        home.Rules.Describe().Single(r => r.Id == "pain.moderate").Changed.ShouldNotBeNull();
+        home.Rules.Describe().Single(r => r.Id == "respirations.method.15-seconds").InForce.ShouldBeTrue();
+        Opened(without).Settings.ForDialogue().BreathsInThirtySeconds.ShouldBeFalse();
+        Opened(without).Rules.Describe().Single(r => r.Id == Rule).InForce.ShouldBeTrue();
+        Home.Open(broken.Folder, Chicago).Errors.ShouldHaveSingleItem().ToString().ShouldEndWith("home.json(2): \"approvedOn\" is \"2026-02-30\", and there is no such day");
+        Home.Open(bare.Folder, Chicago).Errors.ShouldHaveSingleItem().Reason.ShouldContain("breaths may be counted for 30 seconds");
     }
 
     [Theory]

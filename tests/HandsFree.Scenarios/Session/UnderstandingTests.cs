@@ -35,10 +35,39 @@ public sealed class UnderstandingTests
         only.Probability.ShouldBe(0.9, 1e-12);
     }
 
-    private static DialogueEvent.Utterance Of(params (string Words, double Probability)[] heard)
+    [Fact]
+    public void Two_ways_of_saying_one_meaning_leave_no_doubt_between_them() =>
+        Of(("pulse fifty", 0.5), ("pulse five zero", 0.4), ("pulse fifteen", 0.09)).Margin!.Value.ShouldBe(Math.Log(10), 1e-9);
+
+    [Fact]
+    public void What_the_search_left_out_is_as_good_as_another_meaning()
     {
-        Candidate[] candidates = [.. heard.Select(h => new Candidate(Matcher.Match(Readings, h.Words).ShouldHaveSingleItem(h.Words), h.Words, h.Probability))];
-        return Understanding.Of(new(HearingOutcome.Heard, candidates, heard[0].Words), DateTimeOffset.UnixEpoch, -20, WeightUnit.Pounds)
-            .ShouldBeOfType<DialogueEvent.Utterance>();
+        var hearing = Hearing(("goodbye", 0.95)) with { Unfound = 0.95 };
+        Utterance(hearing).Margin.ShouldBe(0);
+        Continuations.IsComplete(Readings, hearing).ShouldBeFalse();
     }
+
+    [Fact]
+    public void A_doubtful_hearing_is_an_utterance_that_says_so()
+    {
+        Utterance(Hearing(("pulse fifty", 0.5), ("pulse fifteen", 0.4)) with { Outcome = HearingOutcome.Doubtful }).Doubtful.ShouldBeTrue();
+        Of(("pulse fifty", 0.9)).Doubtful.ShouldBeFalse();
+    }
+
+    [Theory]
+    [InlineData(true, "pulse fifty irregular", "pulse fifty", 0.9, 0.05)]
+    [InlineData(false, "pulse fifty irregular", "pulse fifty", 0.7, 0.2)]
+    [InlineData(false, "pulse fifty", "pulse fifty irregular", 0.9, 0.05)]
+    public void An_answer_is_complete_where_nothing_likely_could_go_on(bool complete, string best, string next, double first, double second) =>
+        Continuations.IsComplete(Readings, Hearing((best, first), (next, second))).ShouldBe(complete);
+
+    private static DialogueEvent.Utterance Of(params (string Words, double Probability)[] heard) => Utterance(Hearing(heard));
+
+    private static DialogueEvent.Utterance Utterance(HandsFree.Speech.Hearing hearing) =>
+        Understanding.Of(hearing, DateTimeOffset.UnixEpoch, -20, WeightUnit.Pounds).ShouldBeOfType<DialogueEvent.Utterance>();
+
+    private static HandsFree.Speech.Hearing Hearing(params (string Words, double Probability)[] heard) => new(
+        HearingOutcome.Heard,
+        [.. heard.Select(h => new Candidate(Matcher.Match(Readings, h.Words).ShouldHaveSingleItem(h.Words), h.Words, h.Probability))],
+        heard[0].Words);
 }

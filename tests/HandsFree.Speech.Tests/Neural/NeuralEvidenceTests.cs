@@ -13,10 +13,10 @@ public sealed class NeuralEvidenceTests
     private static readonly SemanticValue Thirty = new SemanticNumber(30);
 
     [Fact]
-    public void Two_values_of_the_same_score_share_the_probability_and_neither_is_heard()
+    public void Two_values_of_the_same_score_share_the_probability_and_neither_is_sure()
     {
         Hearing hearing = Decide(Found((Thirteen, -2), (Thirty, -2), "uh", free: -2), 1.6);
-        hearing.Outcome.ShouldBe(HearingOutcome.NoReading);
+        hearing.Outcome.ShouldBe(HearingOutcome.Doubtful);
         hearing.Best!.Probability.ShouldBeLessThanOrEqualTo(0.5);
     }
 
@@ -29,7 +29,7 @@ public sealed class NeuralEvidenceTests
         Hearing hearing = Decide(Found((Thirteen, -2), (Thirty, -2), heard, free: -2), 1.6);
         hearing.Candidates[0].Probability.ShouldBe(hearing.Candidates[1].Probability, 1e-12);
         hearing.Margin.ShouldBe(0, 1e-9);
-        hearing.Outcome.ShouldBe(HearingOutcome.NoReading);
+        hearing.Outcome.ShouldBe(HearingOutcome.Doubtful);
     }
 
     [Fact]

@@ -27,12 +27,20 @@ public sealed class CalibratedPosteriorTests
     }
 
     [Fact]
-    public void Two_values_of_the_same_score_share_the_probability_and_neither_is_heard()
+    public void Two_values_of_the_same_score_share_the_probability_and_neither_is_sure()
     {
         Hearing hearing = CalibratedPosterior.Decide(Found(20, 20), ByHand);
-        hearing.Outcome.ShouldBe(HearingOutcome.NoReading);
+        hearing.Outcome.ShouldBe(HearingOutcome.Doubtful);
         hearing.Candidates.ShouldAllBe(c => Math.Abs(c.Probability - 0.5) < 1e-3);
         hearing.Margin.ShouldBe(0, 1e-9);
+    }
+
+    [Fact]
+    public void Whether_it_was_any_sentence_is_asked_of_all_values_together()
+    {
+        // Shares by hand: exp(0.5 * 2) twice over the sum with 1 is 0.845; exp(0.5 * 0.2) twice is 0.688, below 0.7.
+        CalibratedPosterior.Decide(Found(2, 2), ByHand).Outcome.ShouldBe(HearingOutcome.Doubtful);
+        CalibratedPosterior.Decide(Found(0.2, 0.2), ByHand).Outcome.ShouldBe(HearingOutcome.NoReading);
     }
 
     [Fact]

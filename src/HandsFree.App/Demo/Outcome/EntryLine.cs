@@ -71,9 +71,11 @@ internal static class EntryLine
         found.AddRange(how.Position is { } position ? [position.ToString().ToLowerInvariant()] : []);
         found.AddRange(how.Oxygen is { } oxygen ? [oxygen.IsRoomAir ? "room air" : $"oxygen {oxygen.LitresPerMinute}"] : []);
         found.AddRange(how.Delivery is { } delivery ? [delivery == OxygenDelivery.Mask ? "mask" : "nasal cannula"] : []);
+        found.AddRange(how.MinutesStanding is { } minutes ? [minutes == 1 ? "after 1 minute" : $"after {minutes} minutes"] : []);
         found.AddRange(how.Cuff is { } cuff ? [$"{cuff.ToString().ToLowerInvariant()} cuff"] : []);
         found.AddRange(how.Device is { } device ? [$"{device.ToString().ToLowerInvariant()} device"] : []);
         found.AddRange(how.Medicine is { } medicine ? [$"{medicine.ToString().ToLowerInvariant()} medicine"] : []);
+        found.AddRange(how.Observed ? ["observed"] : []);
         found.AddRange(how.Uneven ? ["uneven"] : []);
         found.AddRange(how.Machine ? ["machine"] : []);
         found.AddRange(how is { Counted: { } counted, CountedSeconds: { } seconds } ? [$"counted {counted} in {seconds} seconds"] : []);

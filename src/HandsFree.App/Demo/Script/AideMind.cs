@@ -12,6 +12,8 @@ internal sealed class AideMind(ListeningGrammars grammars)
     private static readonly HashSet<string> DigitWords =
         ["zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "point", "over"];
 
+    private static readonly int?[] StandingMinutes = [null, 1, 2, 3, 4];
+
     private static readonly HashSet<string> NumberWordsAtTheStart =
     [
         "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve", "thirteen", "fourteen", "fifteen",
@@ -33,9 +35,9 @@ internal sealed class AideMind(ListeningGrammars grammars)
         return string.Join(' ', number.Split(' ').TakeWhile(DigitWords.Contains));
     }
 
-    /// <summary>Whether a prompt reads this back.</summary>
-    public static bool IsReadBackOf(string prompt, Reading reading) =>
-        prompt.Contains(ReadBackTexts.Of(reading) + ".", StringComparison.OrdinalIgnoreCase);
+    /// <summary>Whether a prompt reads this back. The minutes of standing are the program's own clock; she does not say them.</summary>
+    public static bool IsReadBackOf(string prompt, Reading reading) => StandingMinutes.Any(minutes =>
+        prompt.Contains(ReadBackTexts.Of(reading with { How = reading.How with { MinutesStanding = minutes } }) + ".", StringComparison.OrdinalIgnoreCase));
 
     /// <summary>Whether a prompt reads back the right number, and more about it than was said.</summary>
     public static bool AddsToReadBackOf(string prompt, Reading reading) =>

@@ -18,6 +18,9 @@ internal abstract record Stage(StateKind Kind)
     /// <summary>Failed tries at this value or question, through all the states it went through; the third leaves it open.</summary>
     public int Tries { get; init; }
 
+    /// <summary>What the answers that were not sure may have been, all together: the next one is decided with them.</summary>
+    public ImmutableList<Possible<Meaning>> Doubted { get; init; } = [];
+
     /// <summary>Both ears are in the stethoscope: nothing is said until the value is spoken.</summary>
     public bool Silent { get; init; }
 
@@ -95,6 +98,9 @@ internal abstract record Stage(StateKind Kind)
 
         /// <summary>The confirmed "asleep" that waits for "woke to the voice?".</summary>
         public AwaitingNotTaken? Asleep { get; init; }
+
+        /// <summary>"Dizzy", "fell" or "chest pain" that waits for its yes.</summary>
+        public Unwell? Unwell { get; init; }
     }
 
     public sealed record AwaitingUndo(SavedItem Item) : Stage(StateKind.AwaitingUndo);

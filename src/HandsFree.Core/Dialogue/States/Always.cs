@@ -1,16 +1,19 @@
 using HandsFree.Core.Journal;
+using HandsFree.Core.Meanings;
 
 namespace HandsFree.Core.Dialogue;
 
 /// <summary>Rows that states have in common.</summary>
 internal static class Always
 {
+    private const string CannotCall = "I cannot call. Use the call light.";
+
     /// <summary>Commands that work wherever somebody speaks, and the journal's answers.</summary>
     public static Page WithCommands(this Page page) => page
         .On(Trigger.Stop, "silence, leave what waits", Stop, StateKind.AwaitingRoom)
         .On(Trigger.Goodbye, "name what is open, end", Goodbye, StateKind.Saving)
         .On(Trigger.NurseNeeded, "say that it can't call", NurseNeeded, page.State)
-        .On(Trigger.Unwell, "call light; report now, leave what waits", Unwelling.Hear, page.State, StateKind.Saving)
+        .On(Trigger.Unwell, "call light; ask, then report now", Unwelling.Hear, page.State, StateKind.AwaitingAnswer, StateKind.Saving)
         .On(Trigger.Help, "list what can be said", Help, page.State)
         .WithJournal();
 
@@ -54,12 +57,13 @@ internal static class Always
             .Save(Sentence.Join(OpenItems.Of(left.State), "Goodbye."), new Stage.Ended());
     }
 
-    public static Turn NurseNeeded(Turn turn) => turn.Say("I cannot call. Use the call light.");
+    public static Turn NurseNeeded(Turn turn) => turn.Say(CannotCall);
 
     public static Turn Help(Turn turn)
     {
         string options = Prompts.Options(turn.State.Listening, turn.Parts.Settings);
-        return turn.Say(options.Length > 0 ? options : "Look at the card for what you can say.");
+        string answer = options.Length > 0 ? options : "Look at the card for what you can say.";
+        return turn.Say(turn.Meant<Meaning.Command>().Word == CommandWord.Help ? Sentence.Join(CannotCall, answer) : answer);
     }
 
     /// <summary>Says the state's prompt again.</summary>

@@ -2,7 +2,7 @@ using HandsFree.Core.Reports;
 
 namespace HandsFree.Core.Dialogue;
 
-/// <summary>A question was asked: taken just now, a symptom, woke to the voice, report a worry.</summary>
+/// <summary>A question was asked: taken just now, a symptom, woke to the voice, dizzy or fell, report a worry.</summary>
 internal static class AwaitingAnswerState
 {
     public static Page Page() => new Page(StateKind.AwaitingAnswer)
@@ -11,13 +11,19 @@ internal static class AwaitingAnswerState
         .WithYesNoAlone()
         .WithLeaving()
         .On(Trigger.Yes, "go on with yes", turn => Answer(turn, true), Answered)
-        .On(Trigger.No, "go on with no", turn => Answer(turn, false), Answered)
+        .On(Trigger.No, "go on with no", turn => Answer(turn, false), [.. Answered, .. Resumed])
         .On([Trigger.Cancel, Trigger.GoBack], "drop what is not confirmed", Cancel, StateKind.Ready, StateKind.AwaitingRecheck, StateKind.AwaitingAnswer);
 
     private static StateKind[] Answered =>
     [
         StateKind.Saving, StateKind.AwaitingConfirmation, StateKind.AwaitingSayingAgain, StateKind.AwaitingValue, StateKind.Ready,
         StateKind.AwaitingRecheck,
+    ];
+
+    // Where "dizzy" came in between.
+    private static StateKind[] Resumed =>
+    [
+        StateKind.AwaitingCount, StateKind.AwaitingNotTaken, StateKind.AwaitingUndo, StateKind.Paused, StateKind.AwaitingAnswer,
     ];
 
     private static Turn Answer(Turn turn, bool yes) => turn.Stage<Stage.AwaitingAnswer>() switch
@@ -28,6 +34,7 @@ internal static class AwaitingAnswerState
             turn.Record(confirmed, s.Amends, yes ? s.Symptoms : []).Save(),
         { Question: Question.WokeToVoice, Asleep: { } asleep } =>
             turn.RecordNotTaken(asleep, yes ? Sleeping.Woke : Sleeping.DidNotWake).Save(),
+        { Question: Question.Unwell } => Unwelling.Answered(turn, yes),
         { Question: Question.SecondPerson } => PostureTest.Answered(turn, yes),
         { Question: Question.Worried } when yes => turn.OpenReport(ReportUrgency.ThisShift, "the aide is worried", "aide-worried").Save(),
         { Question: Question.Worried } => turn.Go(turn.Set.Base()).Say("All right."),
@@ -36,5 +43,5 @@ internal static class AwaitingAnswerState
 
     // What was confirmed already is not dropped: its question comes first.
     private static Turn Cancel(Turn turn) =>
-        turn.Stage<Stage.AwaitingAnswer>() is { Confirmed: null, Asleep: null } ? Always.Cancel(turn) : Always.AnswerFirst(turn);
+        turn.Stage<Stage.AwaitingAnswer>() is { Confirmed: null, Asleep: null, Unwell: null } ? Always.Cancel(turn) : Always.AnswerFirst(turn);
 }

@@ -49,7 +49,7 @@ internal static class AwaitingSayingAgainState
     /// <summary>The second saying: it confirms, or takes the first one's place.</summary>
     public static Turn SaidAgain(this Turn turn, Stage.AwaitingSayingAgain stage, Reading reading)
     {
-        if (ConfirmationStrength.IsDoubtful(turn.Said, turn.Parts.Settings))
+        if (Doubt.IsDoubtful(turn.Said, turn.Parts.Settings.DoubtMargin, turn.Parts.Settings))
         {
             return turn.TryAgain("Not sure.");
         }

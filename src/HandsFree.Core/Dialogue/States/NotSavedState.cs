@@ -9,7 +9,7 @@ internal static class NotSavedState
         .On(Trigger.Stop, "silence, not saved", turn => Always.Stop(turn.Lose()), StateKind.AwaitingRoom)
         .On(Trigger.Goodbye, "not saved, end", turn => Always.Goodbye(turn.Lose()), StateKind.Saving)
         .On(Trigger.NurseNeeded, "say that it can't call", Always.NurseNeeded, StateKind.NotSaved)
-        .On(Trigger.Unwell, "call light; report now, with what was not saved", Unwelling.HearUnsaved, StateKind.NotSaved, StateKind.Saving)
+        .On(Trigger.Unwell, "call light; ask, then report now, with what was not saved", Unwelling.HearUnsaved, StateKind.NotSaved, StateKind.AwaitingAnswer)
         .On(Trigger.Help, "list what can be said", Always.Help, StateKind.NotSaved)
         .WithJournal()
         .WithTries(StateKind.Ready, StateKind.AwaitingRecheck, StateKind.Ended)

@@ -25,10 +25,6 @@ internal static class ConfirmationStrength
             || RunnerUp(said, reading, settings) is { } other && WillBeTold(decide(other));
     }
 
-    /// <summary>Whether the hearing is so close to another that the program does not choose.</summary>
-    public static bool IsDoubtful(DialogueEvent.Utterance said, DialogueSettings settings) =>
-        !said.Typed && said.Margin < settings.DoubtMargin;
-
     private static bool WillBeTold(Decision decision) =>
         decision.Danger || decision.Outcome is Outcome.ReportThisShift or Outcome.ReportNow;
 

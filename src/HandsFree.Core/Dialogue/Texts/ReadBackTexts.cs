@@ -63,6 +63,11 @@ public static class ReadBackTexts
             yield return PositionName(position);
         }
 
+        if (how.MinutesStanding is { } minutes)
+        {
+            yield return minutes == 1 ? "one minute" : $"{DigitWords.Of(minutes)} minutes";
+        }
+
         if (how.Cuff is { } cuff)
         {
             yield return CuffName(cuff);
@@ -86,6 +91,11 @@ public static class ReadBackTexts
         if (how.Medicine is { } medicine)
         {
             yield return medicine == MedicineTiming.Before ? "before medicine" : "after medicine";
+        }
+
+        if (how.Observed)
+        {
+            yield return "observed";
         }
 
         if (how.Uneven)

@@ -17,7 +17,7 @@ internal static class RoundOrderTexts
         IReadOnlyList<Resident> order = RoundOrder.Of(turn.Parts.Roster, r => Open(turn, r), r => turn.State.Left.ContainsKey(r.Id));
         string next = order.Count == 0
             ? "Nobody is left in the round."
-            : $"Next: {Sentence.List([.. order.Take(Most).Select(Place)])}." + (order.Count > Most ? $" {order.Count - Most} more." : "");
+            : $"Next: {Sentence.List([.. order.Take(Most).Select(r => Place(turn.Parts.Roster, r))])}." + (order.Count > Most ? $" {order.Count - Most} more." : "");
         return Sentence.Join(Late(turn), next);
     }
 
@@ -33,15 +33,15 @@ internal static class RoundOrderTexts
         ImmutableList<string> late =
         [
             .. RecheckChains.Waiting(turn.State.Journal, turn.At).Where(c => c.Waiting!.DueAt < turn.At)
-                .Select(c => turn.Parts.Roster.ById(c.Resident) is { } r ? $"{Place(r)}, {SignNames.Of(c.Sign)} to recheck" : "")
+                .Select(c => turn.Parts.Roster.ById(c.Resident) is { } r ? $"{Place(turn.Parts.Roster, r)}, {SignNames.Of(c.Sign)} to recheck" : "")
                 .Where(t => t.Length > 0),
         ];
         return late.IsEmpty ? "" : $"Late: {string.Join("; ", late)}.";
     }
 
-    private static string Place(Resident resident)
+    private static string Place(Roster roster, Resident resident)
     {
         string place = HandoverTexts.Place(resident);
-        return $"{char.ToLowerInvariant(place[0])}{place[1..]}{(RoundOrder.IsIsolated(resident) ? ", isolation" : "")}";
+        return $"{char.ToLowerInvariant(place[0])}{place[1..]}{(resident.Isolation is { } why ? $", {why} isolation" : RoundOrder.IsIsolated(roster, resident) ? ", isolation room" : "")}";
     }
 }

@@ -13,24 +13,26 @@ internal static class Weighing
                 .ThenBy(h => h.Rule.Id, StringComparer.Ordinal),
         ];
         var worst = ordered.Count > 0 ? ordered[0].Outcome : Outcome.Accept;
-        return new(worst, RecheckFirst(ordered, worst), [.. ordered.Select(h => h.ToReason())], danger, hash);
+        List<Hit> asking = Asking(ordered, worst);
+        return new(worst, asking.Count > 0 ? asking[0].Recheck : null, [.. ordered.Select(h => h.ToReason())], danger, hash)
+        {
+            RecheckAskedBy = [.. asking.Select(h => h.Rule.Id)],
+        };
     }
 
-    /// <summary>A doubtful method is measured again before anything else. Otherwise a report waits for a recheck only if every
-    /// rule that makes it asks for one: one that stands without makes it stand.</summary>
-    private static Recheck? RecheckFirst(List<Hit> ordered, Outcome worst)
+    /// <summary>The rules whose recheck comes first, the one that is said in front. A doubtful method is measured again before anything
+    /// else. Otherwise a report waits for a recheck only if every rule that makes it asks for one: one that stands without makes it
+    /// stand.</summary>
+    private static List<Hit> Asking(List<Hit> ordered, Outcome worst)
     {
-        if (ordered.Find(h => h.Rule.Authority == RuleAuthority.Method && h.Recheck is not null) is { } method)
+        if (ordered.FindAll(h => h.Rule.Authority == RuleAuthority.Method && h.Recheck is not null) is { Count: > 0 } method)
         {
-            return method.Recheck;
+            return method;
         }
 
         var makers = ordered.FindAll(h => h.Outcome == worst);
-        if (worst == Outcome.Accept)
-        {
-            return (makers.Find(h => h.Recheck is not null && !h.RecheckIsLater) ?? makers.Find(h => h.Recheck is not null))?.Recheck;
-        }
-
-        return makers.TrueForAll(h => h.Recheck is not null) ? makers[0].Recheck : null;
+        return worst == Outcome.Accept ? [.. makers.FindAll(h => h.Recheck is not null).OrderBy(h => h.RecheckIsLater)]
+            : makers.TrueForAll(h => h.Recheck is not null) ? makers
+            : [];
     }
 }

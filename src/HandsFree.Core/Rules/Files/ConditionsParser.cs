@@ -24,7 +24,7 @@ internal static class ConditionsParser
         };
         if (when.NewForResident && test is { Of.Limits: null })
         {
-            from.Fault($"\"new for resident\" needs a value that has a usual value; \"{test.Of.Name}\" has none", from.LineOf("new for resident"));
+            from.Fault($"\"new for resident\" needs a value that has a usual value; \"{test.Of.Name}\" has none; leave it out", from.LineOf("new for resident"));
         }
 
         from.NothingElse();

@@ -97,7 +97,7 @@ internal static class HomeFile
 
         item.Any("threshold");
         item.Any("unit");
-        item.Fault("this rule has no threshold of its own to change", item.LineOf("threshold"));
+        item.Fault("this rule has no threshold of its own to change; leave \"threshold\" and \"unit\" out", item.LineOf("threshold"));
         return test;
     }
 

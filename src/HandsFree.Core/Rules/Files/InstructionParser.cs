@@ -19,12 +19,12 @@ internal static class InstructionParser
             item.NothingElse();
             if (mark is null && !item.Has("mark"))
             {
-                item.Fault("\"mark\" is missing");
+                item.Fault("\"mark\" is missing; one of: published, from memory, common practice, no source");
             }
 
             if (!instructions.TryAdd(id, new(id, say, TimeSpan.FromMinutes(after), source, mark ?? default)))
             {
-                item.Fault($"the id \"{id}\" is there twice; ids are unique");
+                item.Fault($"the id \"{id}\" is there twice; give one of them another");
             }
         }
     }

@@ -66,7 +66,7 @@ internal sealed class ObjectReader
 
         if (!Has(name))
         {
-            Fault($"\"{name}\" is missing");
+            Fault($"\"{name}\" is missing; write it");
         }
 
         return "";

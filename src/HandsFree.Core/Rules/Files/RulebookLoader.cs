@@ -44,7 +44,7 @@ internal static class RulebookLoader
     {
         if (rules.Exists(r => r.Id == rule.Id))
         {
-            from.Fault($"the id \"{rule.Id}\" is there twice; ids are unique", from.LineOf("id"));
+            from.Fault($"the id \"{rule.Id}\" is there twice; give one of them another", from.LineOf("id"));
             return;
         }
 

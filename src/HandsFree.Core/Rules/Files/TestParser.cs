@@ -48,7 +48,7 @@ internal static class TestParser
 
         if (!figure.HasNumber)
         {
-            from.Fault($"\"{figure.Name}\" is no number and can have no threshold", from.LineOf(sides[0].Key));
+            from.Fault($"\"{figure.Name}\" is no number and can have no threshold; name one that is, such as systolic", from.LineOf(sides[0].Key));
             return null;
         }
 
@@ -109,7 +109,7 @@ internal static class TestParser
 
         if (test.Of.Limits is null)
         {
-            from.Fault($"no limit can be ordered for \"{test.Of.Name}\"", from.LineOf("of"));
+            from.Fault($"no limit can be ordered for \"{test.Of.Name}\"; leave this rule out", from.LineOf("of"));
             return null;
         }
 

@@ -2,7 +2,7 @@ namespace HandsFree.Core.Rules.Trials;
 
 /// <summary>How often one rule, or all of them, would have spoken.</summary>
 /// <param name="Rechecks">Rechecks that would have been asked for.</param>
-/// <param name="ReportsThisShift">Readings of which a nurse would have been told this shift, after the recheck where one comes first.</param>
+/// <param name="ReportsThisShift">Reports of this shift that would have been opened, after the recheck where one comes first.</param>
 /// <param name="ReportsNow">The same at once.</param>
 /// <param name="AskedAgain">Readings that would have been asked again.</param>
 public sealed record RuleCount(int Rechecks, int ReportsThisShift, int ReportsNow, int AskedAgain)

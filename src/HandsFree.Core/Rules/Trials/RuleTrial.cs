@@ -5,12 +5,12 @@ using HandsFree.Core.Residents;
 namespace HandsFree.Core.Rules.Trials;
 
 /// <summary>What a rulebook would have made of past readings. Each reading is decided with what was known when it was taken: the earlier
-/// readings of its resident and today's roster. A report that waits for a recheck is counted as a recheck and as a report, for nobody
-/// knows what the recheck would have shown.</summary>
+/// readings of its resident, the rechecks that these rules would have asked for, and today's roster. Where the recheck is among the
+/// readings, the recheck decides about the report; where it is not, the report is counted, for it would have come when the aide left.</summary>
 /// <param name="Sets">How many sets there were: readings of one resident less than an hour apart.</param>
 /// <param name="Readings">How many readings.</param>
-/// <param name="All">All rules together; a reading of which several rules would report is one report.</param>
-/// <param name="Rules">Each rule that decided something; a reading counts for every rule that decided it.</param>
+/// <param name="All">All rules together; a recheck or a report for which several rules ask is one.</param>
+/// <param name="Rules">Each rule that decided something; what several rules ask for counts for each of them.</param>
 public sealed record RuleTrial(int Sets, int Readings, RuleCount All, IReadOnlyDictionary<string, RuleCount> Rules)
 {
     /// <summary>Readings of one resident less than this apart are one set (common practice, no source).</summary>
@@ -24,44 +24,36 @@ public sealed record RuleTrial(int Sets, int Readings, RuleCount All, IReadOnlyD
     {
         int sets = 0;
         int readings = 0;
-        RuleCount all = RuleCount.None;
-        Dictionary<string, RuleCount> each = new(StringComparer.Ordinal);
+        RuleCounter counter = new();
         foreach (IGrouping<string, TrialReading> hers in past.GroupBy(r => r.Resident))
         {
             List<PastReading> earlier = [];
-            Dictionary<VitalSign, int> rechecks = [];
+            Dictionary<VitalSign, TrialChain> chains = [];
             Resident who = resident(hers.Key);
             foreach (TrialReading reading in hers)
             {
+                DateTimeOffset at = reading.Past.MeasuredAt;
                 VitalSign sign = reading.Past.Reading.Value.Sign;
-                sets += earlier.Count == 0 || reading.Past.MeasuredAt - earlier[^1].MeasuredAt >= SameSet ? 1 : 0;
-                rechecks[sign] = reading.IsRecheck ? rechecks.GetValueOrDefault(sign) + 1 : 0;
-                Decision decision = rules.Decide(reading.Past.Reading, new(who, earlier, rechecks[sign], reading.Past.MeasuredAt, reading.Symptoms));
+                sets += earlier.Count == 0 || at - earlier[^1].MeasuredAt >= SameSet ? 1 : 0;
+                TrialChain? before = chains.GetValueOrDefault(sign);
+                TrialChain chain = before?.Takes(at) == true ? before : new TrialChain();
+                counter.Report(chain == before ? null : before?.Waiting);
+                chains[sign] = chain;
+                Decision decision = rules.Decide(reading.Past.Reading, new(who, earlier, chain.Asked, at, reading.Symptoms));
+                (bool recheck, Decision? report) = chain.Take(at, decision);
+                counter.Recheck(recheck ? decision : null);
+                counter.AskAgain(decision);
+                counter.Report(report);
                 readings++;
-                all += Count(decision, r => true);
-                foreach (string rule in Makers(decision))
-                {
-                    each[rule] = each.GetValueOrDefault(rule, RuleCount.None) + Count(decision, r => r == rule);
-                }
-
                 earlier.Add(reading.Past);
+            }
+
+            foreach (TrialChain chain in chains.Values)
+            {
+                counter.Report(chain.Waiting);
             }
         }
 
-        return new(sets, readings, all, each);
-    }
-
-    private static IEnumerable<string> Makers(Decision decision) =>
-        decision.Reasons.Where(r => decision.Outcome != Outcome.Accept && r.Outcome == decision.Outcome).Select(r => r.Rule)
-            .Concat(decision.Recheck is { } recheck ? [recheck.Rule] : []).Distinct();
-
-    private static RuleCount Count(Decision decision, Func<string, bool> concerns)
-    {
-        bool decides = decision.Reasons.Any(r => r.Outcome == decision.Outcome && concerns(r.Rule));
-        return new(
-            decision.Recheck is { } recheck && concerns(recheck.Rule) ? 1 : 0,
-            decides && decision.Outcome == Outcome.ReportThisShift ? 1 : 0,
-            decides && decision.Outcome == Outcome.ReportNow ? 1 : 0,
-            decides && decision.Outcome == Outcome.AskAgain ? 1 : 0);
+        return new(sets, readings, counter.All, counter.Rules);
     }
 }

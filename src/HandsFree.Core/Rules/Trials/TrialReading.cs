@@ -6,5 +6,4 @@ namespace HandsFree.Core.Rules.Trials;
 /// <param name="Resident">The resident's id.</param>
 /// <param name="Past">What was measured, and when.</param>
 /// <param name="Symptoms">What was said beside it.</param>
-/// <param name="IsRecheck">It was the recheck of the one before.</param>
-public sealed record TrialReading(string Resident, PastReading Past, IReadOnlySet<string> Symptoms, bool IsRecheck);
+public sealed record TrialReading(string Resident, PastReading Past, IReadOnlySet<string> Symptoms);

@@ -26,7 +26,7 @@ internal sealed class HearingStore : IDisposable
 
     /// <summary>The hearing of a key, or null.</summary>
     public Speech.Hearing? Find(string key, Grammar grammar) => lines.TryGetValue(key, out Line? line)
-        ? new Speech.Hearing(line.Outcome, [.. line.Candidates.Select(c => new Candidate(Matcher.Match(grammar, c.Words)[0], c.Words, c.Probability))], line.Transcript)
+        ? new Speech.Hearing(line.Outcome, [.. line.Candidates.Select(c => new Candidate(Matcher.Match(grammar, c.Words)[0], c.Words, c.Probability))], line.Transcript) { Unfound = line.Unfound }
         : null;
 
     /// <summary>Keeps a hearing. One whose words don't lead back to what they mean can't be kept.</summary>
@@ -37,7 +37,7 @@ internal sealed class HearingStore : IDisposable
             return false;
         }
 
-        Line line = new(key, hearing.Outcome, hearing.Transcript, [.. hearing.Candidates.Select(c => new Kept(c.Words, c.Probability))]);
+        Line line = new(key, hearing.Outcome, hearing.Transcript, [.. hearing.Candidates.Select(c => new Kept(c.Words, c.Probability))], hearing.Unfound);
         lines[key] = line;
         file.WriteLine(JsonSerializer.Serialize(line));
         return true;
@@ -61,5 +61,5 @@ internal sealed class HearingStore : IDisposable
 
     private sealed record Kept(string Words, double Probability);
 
-    private sealed record Line(string Key, HearingOutcome Outcome, string Transcript, IReadOnlyList<Kept> Candidates);
+    private sealed record Line(string Key, HearingOutcome Outcome, string Transcript, IReadOnlyList<Kept> Candidates, double Unfound);
 }

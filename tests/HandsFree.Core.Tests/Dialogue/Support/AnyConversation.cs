@@ -18,8 +18,12 @@ internal sealed class AnyConversation
     private AnyConversation(int seed, IRulebook rules)
     {
         chance = new Random(seed);
-        machine = new DialogueMachine(rules, TestHome.Roster, new DialogueSettings());
+        Parts = new Parts(rules, TestHome.Roster, new DialogueSettings());
+        machine = new DialogueMachine(rules, Parts.Roster, Parts.Settings);
     }
+
+    /// <summary>What the machine looks things up in.</summary>
+    public Parts Parts { get; }
 
     public Dictionary<DateTimeOffset, string> SaidAt { get; } = [];
 
@@ -125,7 +129,7 @@ internal sealed class AnyConversation
         new Meaning.Counting(Pick(CountWord.Start, CountWord.SixtySeconds, CountWord.Uneven)), new Meaning.Hedge(), new Meaning.Worried(),
         new Meaning.NotTaken(Pick(Enum.GetValues<NotTakenReason>()), Pick<VitalSign?>(null, VitalSign.Pulse)),
         new Meaning.NotPossible(Pick<VitalSign?>(null, VitalSign.Temperature), new SpokenNumber(70), "a test"),
-        new Meaning.Command(Pick(Enum.GetValues<CommandWord>().Where(w => w != CommandWord.Goodbye || chance.Next(8) == 0).ToArray())),
+        new Meaning.Command(Pick(Enum.GetValues<CommandWord>().Where(w => w != CommandWord.Goodbye || chance.Next(4) == 0).ToArray())),
         new Meaning.Place(12, "b"), new Meaning.BirthDate(3, 3, null), new Meaning.BandNumber("4711"),
         new Meaning.Query(Pick(Enum.GetValues<QueryKind>()), 12));
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using HandsFree.Core.Dialogue;
+using HandsFree.Core.Hearings;
 using HandsFree.Core.Journal;
 using HandsFree.Core.Meanings;
 using HandsFree.Core.Residents;
@@ -110,12 +111,30 @@ internal sealed class Talk
                 string[] two = rest[1].Split(" | ");
                 Hear(two[0], double.Parse(rest[0], CultureInfo.InvariantCulture), two[1], -20);
                 break;
+            case "doubtful":
+                Doubt(parts[1]);
+                break;
             default:
                 throw new ArgumentException($"unknown line {line}");
         }
     }
 
     private Meaning? Understand(string sentence) => Ears.Understand(State.Listening, sentence);
+
+    // "0.5 yes | 0.4 no": what the engine could not tell apart.
+    private void Doubt(string line)
+    {
+        (double Probability, string Words, Meaning Meaning)[] all = [.. line.Split(" | ").Select(part => part.Split(' ', 2))
+            .Select(p => (double.Parse(p[0], CultureInfo.InvariantCulture), p[1], Understand(p[1]).ShouldNotBeNull(p[1])))];
+        Happens(new DialogueEvent.Utterance(now, all[0].Meaning, all[0].Words)
+        {
+            Probability = all[0].Probability,
+            Margin = all.Length > 1 ? Math.Log(all[0].Probability / all[1].Probability) : null,
+            Alternatives = [.. all.Select(a => new Possible<Meaning>(a.Meaning, a.Probability))],
+            Doubtful = true,
+            LevelDecibels = -20,
+        });
+    }
 
     private void Hear(string sentence, double? margin, string? other, double level)
     {

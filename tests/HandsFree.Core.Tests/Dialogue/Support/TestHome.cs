@@ -19,7 +19,7 @@ internal static class TestHome
         new Resident
         {
             Id = "r-4", Name = "John Berg", Room = 4, Born = new DateOnly(1944, 1, 9),
-            PostureTestOrderedBy = "Dr Lund",
+            PostureTest = new OrderedTest("Dr Lund", new DateOnly(2026, 2, 20)),
             ArmsNotToBeUsed = new Dictionary<Arm, string> { [Arm.Left] = "fistula" },
         },
         new Resident { Id = "r-7", Name = "Ann Olsen", Room = 7, Born = new DateOnly(1936, 2, 29) },
