@@ -6,6 +6,8 @@ using HandsFree.Benchmarks.Dictations;
 using HandsFree.Benchmarks.Hearing;
 using HandsFree.Benchmarks.Journals;
 using HandsFree.Benchmarks.Micro;
+using HandsFree.Benchmarks.ShiftChange;
+using HandsFree.Benchmarks.Simulated;
 using HandsFree.Benchmarks.Small;
 using HandsFree.Benchmarks.Tables;
 using HandsFree.Benchmarks.Training;
@@ -26,4 +28,6 @@ return new RootCommand("HandsFree's measurements: speed, memory and errors are m
     JournalCommands.Writer(),
     SmallCalibration.Make(),
     SentencesCommand.Make(),
+    SimulatedHomeCommand.Make(),
+    HandoverSpeedCommand.Make(),
 }.Parse(args).Invoke();

@@ -12,6 +12,7 @@ internal static class CommandList
         DemoClipsCommand.Make(host),
         HearCommand.Make(host),
         HandoverCommand.Make(host),
+        ReportCommand.Make(host),
         ResidentsCommand.Make(host),
         RulesCommand.Make(host),
         JournalCommand.Make(host),

@@ -73,7 +73,7 @@ internal static class HandoverCommand
 
     private static HandoverDesk Desk(Home home, IReadOnlyList<JournalEvent> journal, ShiftBeginning since, DateTimeOffset now)
     {
-        HandoverView view = HandoverView.From(journal, home.Roster, since.At);
-        return new(view, home.Settings, since.At, new OverdueItems(view, home.Settings.Overdue, now));
+        HandoverTime time = new(since.At, home.Settings.Here(now)) { Overdue = home.Settings.Overdue };
+        return new(home, new HandoverRecord(journal, home.Roster, home.Settings.Clock, time));
     }
 }

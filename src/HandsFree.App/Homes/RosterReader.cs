@@ -60,6 +60,7 @@ internal sealed class RosterReader
         Name = item.TextOf("name")!,
         Room = (int)item.NumberOf("room")!.Value,
         Bed = item.TextOf("bed"),
+        Unit = item.TextOf("unit"),
         Born = Day(item["born"]!, "born"),
         BandNumber = item.TextOf("bandNumber"),
         OrderedLimits = [.. item.ItemsOf("orderedLimits").Select(Limit)],

@@ -2,6 +2,7 @@ using System.Globalization;
 using HandsFree.App.Homes.JsonFile;
 using HandsFree.Core.Files;
 using HandsFree.Core.Quantities;
+using HandsFree.Core.Reports;
 using HandsFree.Core.Residents;
 
 namespace HandsFree.App.Homes;
@@ -44,6 +45,7 @@ internal static class SettingsReader
             LongestPause = Minutes(file.NumberOf("longestPauseMinutes"), settings.LongestPause),
             AnswerAwaited = Seconds(file.NumberOf("answerAwaitedSeconds"), settings.AnswerAwaited),
             LeadAfter = Seconds(file.NumberOf("leadAfterSeconds"), settings.LeadAfter),
+            NamesOnScreen = file["namesOnScreen"]?.Kind == System.Text.Json.JsonValueKind.True,
             News2 = file["news2"]?.Kind == System.Text.Json.JsonValueKind.True,
             Due = file["due"] is { } due ? Due(due, path, errors) : settings.Due,
         };

@@ -5,6 +5,7 @@ using HandsFree.App.Composition;
 using HandsFree.App.Homes;
 using HandsFree.Core.Dialogue;
 using HandsFree.Core.Journal;
+using HandsFree.Core.Reports;
 using HandsFree.Core.Residents;
 using HandsFree.Store.Journaling;
 
@@ -52,6 +53,7 @@ internal static class JournalLine
         EnteredInError e => e.Resident,
         ReadingAmended e => e.Resident,
         ReportNoted e => e.Resident,
+        PlanMade e => e.Resident,
         _ => null,
     };
 
@@ -75,7 +77,10 @@ internal static class JournalLine
         LeftOpen e => $"left open: {EnumWords.Of(e.Sign)}",
         RecheckAsked e => $"recheck asked: {EnumWords.Of(e.Sign)}, {e.Instruction}",
         ReportOpened e => $"report opened ({EnumWords.Of(e.Urgency)}): {e.Situation}",
-        ReportAcknowledged e => $"report acknowledged: {e.Report}",
+        ReportTold e => $"report told: {e.Report}, {EnumWords.Of(e.Whom)}{(e.Who is { } who ? $" ({who})" : "")}, {EnumWords.Of(e.How)}, by {e.Person}",
+        ReportAcknowledged e => $"report acknowledged: {e.Report}, by {e.Person}{(e.Advised is { } advised ? $", advised and read back: {advised}" : "")}",
+        ReportClosed e => $"report closed: {e.Report}, by {e.Person}: {e.Outcome}",
+        PlanMade e => $"plan by {e.Person} for report {e.Report}: {PlanTexts.InFigures(e)}, until {e.Until.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture)}{(e.Text.Length > 0 ? $", {e.Text}" : "")}",
         EnteredInError e => $"entered in error: {e.Event}, {e.Reason}",
         ReadingAmended e => $"amended by {e.Person} ({EnumWords.Of(e.Kind)}): {Amended(e)}, because: {e.Reason}",
         ReportNoted e => $"noted on report {e.Report}: {e.Text}",

@@ -1,4 +1,6 @@
+using HandsFree.Core.Handover;
 using HandsFree.Core.Quantities;
+using HandsFree.Core.Reports;
 
 namespace HandsFree.Core.Dialogue;
 
@@ -31,6 +33,12 @@ public sealed record DialogueSettings
 
     /// <summary>When the shift began, for the handover by voice; null for all that the journal holds.</summary>
     public DateTimeOffset? ShiftBegan { get; init; }
+
+    /// <summary>When the home's shifts begin, for "since the last shift".</summary>
+    public ShiftClock Shifts { get; init; } = new(TimeZoneInfo.Utc, [new TimeOnly(7, 0), new TimeOnly(15, 0), new TimeOnly(23, 0)]);
+
+    /// <summary>After what time reports and rechecks are overdue.</summary>
+    public Overdue Overdue { get; init; } = Overdue.Default;
 
     /// <summary>Seconds of a pulse count: 30, or 60 where the home wants it.</summary>
     public int PulseCountSeconds { get; init; } = 30;

@@ -3,7 +3,7 @@ using HandsFree.Core.Quantities;
 namespace HandsFree.Core.Journal;
 
 /// <summary>The view of a journal that the present needs: the events that a round, the handover and the rules can still ask for, out of a
-/// record of years. Everything of the last two weeks; of what is older, open reports, the last readings of each sign, weights of half a
+/// record of years. Everything of the last two weeks; of what is older, open reports, plans that stand, the last readings of each sign, weights of half a
 /// year, who may unlock, and what amends one of these. It is made by adding event after event, and can be thrown away and made again.</summary>
 public sealed class PresentEvents
 {
@@ -39,7 +39,11 @@ public sealed class PresentEvents
     {
         HashSet<string> closed = [.. events.OfType<ReportAcknowledged>().Select(a => a.Report), .. events.OfType<EnteredInError>().Select(e => e.Event)];
         List<ReportOpened> open = [.. events.OfType<ReportOpened>().Where(r => !closed.Contains(r.Id))];
-        HashSet<string> kept = [.. open.Select(r => r.Id), .. open.SelectMany(r => r.Readings)];
+        HashSet<string> kept =
+        [
+            .. open.Select(r => r.Id), .. open.SelectMany(r => r.Readings),
+            .. events.OfType<PlanMade>().Where(p => p.Until > latest).Select(p => p.Id),
+        ];
         foreach (var sign in PastReadings.Standing(events).GroupBy(r => (r.Resident, r.Confirmed.Reading.Value.Sign)))
         {
             ReadingRecorded[] readings = [.. sign.OrderBy(r => r.Confirmed.By.MeasuredAt)];
@@ -62,6 +66,7 @@ public sealed class PresentEvents
         EnteredInError e => kept.Contains(e.Event),
         ReadingAmended e => (e.Event is { } was && kept.Contains(was)) || (e.Becomes is { } becomes && kept.Contains(becomes)),
         ReportNoted e => kept.Contains(e.Report),
+        ReportTold e => kept.Contains(e.Report),
         _ => kept.Contains(happened.Id),
     };
 }

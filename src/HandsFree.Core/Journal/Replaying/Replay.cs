@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using HandsFree.Core.Observations;
 using HandsFree.Core.Quantities;
+using HandsFree.Core.Reports;
 using HandsFree.Core.Residents;
 using HandsFree.Core.Rules;
 
@@ -20,6 +21,7 @@ public sealed class Replay(IRulebook today, Roster roster)
     private readonly Dictionary<string, IRulebook?> rules = new(StringComparer.Ordinal);
     private readonly Dictionary<string, List<ReadingRecorded>> earlier = new(StringComparer.Ordinal);
     private readonly Dictionary<(string, VitalSign), int> rechecks = [];
+    private readonly List<JournalEvent> plans = [];
 
     /// <summary>Takes the next event.</summary>
     /// <returns>The reading, decided again; null where the event is none.</returns>
@@ -29,6 +31,11 @@ public sealed class Replay(IRulebook today, Roster roster)
         {
             case RulesKept kept:
                 rules[kept.Hash] = kept.Load().Rulebook;
+                return null;
+            case PlanMade:
+                plans.Add(happened);
+                return null;
+            case EnteredInError gone when plans.RemoveAll(p => p.Id == gone.Event) > 0:
                 return null;
             case EnteredInError gone when earlier.TryGetValue(gone.Resident, out var readings):
                 readings.RemoveAll(r => r.Id == gone.Event);
@@ -56,7 +63,7 @@ public sealed class Replay(IRulebook today, Roster roster)
             rechecks.Remove(sign);
         }
 
-        Resident? resident = roster.ById(reading.Resident);
+        Resident? resident = roster.ById(reading.Resident)?.WithPlans(plans, reading.Confirmed.By.MeasuredAt);
         rules.TryGetValue(reading.Decision.RulesHash, out IRulebook? then);
         Decision? again = resident is null || then is null ? null : With(then, resident, reading, readings, rechecks.GetValueOrDefault(sign));
         Decision? now = resident is null ? null : With(today, resident, reading, readings, rechecks.GetValueOrDefault(sign));

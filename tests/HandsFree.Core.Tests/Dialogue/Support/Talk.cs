@@ -22,10 +22,11 @@ internal sealed class Talk
     private bool saves = true;
     private long sequence;
 
-    public Talk(DialogueSettings? settings = null, IRulebook? rules = null, Roster? roster = null)
+    public Talk(DialogueSettings? settings = null, IRulebook? rules = null, Roster? roster = null, IReadOnlyList<JournalEvent>? past = null)
     {
+        journal.AddRange(past ?? []);
         machine = new DialogueMachine(rules ?? new TestRules(), roster ?? TestHome.Roster, settings ?? new DialogueSettings());
-        Take(machine.Begin("aide-1", "s1", [], now));
+        Take(machine.Begin("aide-1", "s1", past ?? [], now));
     }
 
     private Talk(Talk interrupted, string aide, int minutes)
