@@ -1,5 +1,5 @@
-"""align.py AUDIO OUT.tsv: when each word of the recordings to learn from begins and ends, found by PocketSphinx with a grammar of that one
-sentence (Debian pocketsphinx, pocketsphinx-en-us). A recording with a word that its dictionary lacks is left out."""
+"""align.py AUDIO OUT.tsv [EVERY]: when each word of the recordings to learn from begins and ends, found by PocketSphinx with a grammar of that one
+sentence (Debian pocketsphinx, pocketsphinx-en-us). A recording with a word that its dictionary lacks is left out. EVERY takes only each so many-th of them."""
 import os
 import re
 import subprocess
@@ -22,8 +22,8 @@ def words_of(path, said):
     return found if [w for w, _, _ in found] == said else []
 
 
-def main(audio, out):
-    rows = [(folder, file, said) for folder, file, speaker, said, apart in prepare.rows(audio) if not apart and folder != 'an4-spelled']
+def main(audio, out, every=1):
+    rows = [(folder, file, said) for folder, file, speaker, said, apart in prepare.rows(audio) if not apart and folder != 'an4-spelled'][::every]
     with ThreadPoolExecutor(os.cpu_count()) as pool: found = list(pool.map(lambda r: words_of(f'{audio}/{r[0]}/{r[1]}', r[2].lower().split()), rows))
     with open(out, 'w') as f:
         f.write('folder\tfile\tword\tbegin\tend\n')
@@ -32,4 +32,4 @@ def main(audio, out):
     print(sum(1 for w in found if w), 'of', len(rows), 'recordings aligned')
 
 
-if __name__ == '__main__': main(*sys.argv[1:3])
+if __name__ == '__main__': main(*sys.argv[1:3], *map(int, sys.argv[3:]))

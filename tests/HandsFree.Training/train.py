@@ -2,7 +2,7 @@
 Trains for so many seconds, prints the curve, writes OUT.pt (the averaged weights) and what was heard of the recordings kept apart.
 PLAIN: how many seconds at the beginning take the clips as they are (without that it does not find its way for minutes). TOP: the
 highest learning rate where it goes on from weights. PART: from where to where on the curve of the learning rate, "0,1" for all of it.
-STEPS ends it earlier."""
+STEPS ends it earlier; BATCH is how many clips a step takes."""
 import copy
 import math
 import os
@@ -76,7 +76,7 @@ def greedy(logits, words):
 
 def main(words_file, recorded, spoken, start, out, seconds, seed):
     device = 'cuda' if torch.cuda.is_available() else 'cpu'
-    size = 256 if device == 'cuda' else 8
+    size = int(os.environ.get('BATCH', 256 if device == 'cuda' else 8))
     torch.manual_seed(seed)
     r = random.Random(seed)
     words = vocabulary.read(words_file)
