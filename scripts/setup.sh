@@ -3,6 +3,7 @@
 #   scripts/setup.sh           does nothing, in well under a second, when nothing is missing; what failed within the last
 #                              day is named but not tried again
 #   scripts/setup.sh --again   tries that too
+#   scripts/setup.sh --tests   what only the tests need, too
 # A package file laid into $HANDSFREE_TOOLS/downloads by hand is used instead of fetching it.
 set -euo pipefail
 HANDSFREE_ROOT="${HANDSFREE_ROOT:-$(cd "$(dirname "$0")/.." && pwd -P)}"
@@ -11,15 +12,19 @@ HANDSFREE_ROOT="${HANDSFREE_ROOT:-$(cd "$(dirname "$0")/.." && pwd -P)}"
 . "$HANDSFREE_ROOT/scripts/setup/system.sh"
 . "$HANDSFREE_ROOT/scripts/setup/npm.sh"
 . "$HANDSFREE_ROOT/scripts/setup/neural.sh"
+. "$HANDSFREE_ROOT/scripts/setup/pictures.sh"
 
-case "${1-}" in
-    '') ;;
-    --again) rm -rf "$HANDSFREE_TOOLS/failed" ;;
-    *)
-        say "set-up: unknown argument '$1'; the only one is --again"
-        exit 2
-        ;;
-esac
+for_tests=""
+for argument in "$@"; do
+    case "$argument" in
+        --again) rm -rf "$HANDSFREE_TOOLS/failed" ;;
+        --tests) for_tests=yes ;;
+        *)
+            say "set-up: unknown argument '$argument'; there are --again and --tests"
+            exit 2
+            ;;
+    esac
+done
 
 # A step never ends the set-up: each ends in one line at worst.
 run_all() {
@@ -27,9 +32,10 @@ run_all() {
     step vosk setup_vosk
     step vad setup_vad
     step neural setup_neural
+    [ -z "$for_tests" ] || step pictures setup_pictures
 }
 
-nothing_missing() { has_system && has_vosk && has_vad && has_neural; }
+nothing_missing() { has_system && has_vosk && has_vad && has_neural && { [ -z "$for_tests" ] || has_pictures; }; }
 
 mkdir -p "$HANDSFREE_TOOLS"
 nothing_missing || with_lock "$HANDSFREE_TOOLS/setup.lock" run_all

@@ -1,8 +1,8 @@
 # The system's packages: the recogniser that needs no model, the voices, the way to microphone and earpiece. Sourced by setup.sh.
 # shellcheck shell=bash disable=SC2034,SC2086
 
-system_packages="pocketsphinx libpocketsphinx3 pocketsphinx-en-us flite libflite1 espeak-ng libpulse0"
-system_why="the recogniser that needs no model (pocketsphinx), the read-back's voice (flite), the second voice (espeak-ng), microphone and earpiece (libpulse0, pulseaudio)"
+system_packages="pocketsphinx libpocketsphinx3 pocketsphinx-en-us flite libflite1 espeak-ng strace libpulse0"
+system_why="the recogniser that needs no model (pocketsphinx), the read-back's voice (flite), the second voice (espeak-ng), the test that no internet is used (strace), microphone and earpiece (libpulse0, pulseaudio)"
 
 # A sound server where there is none: the live tests start one of their own from it. Where PipeWire serves, it would take its place.
 have_package() { dpkg-query -W -f='${db:Status-Status}' "$1" 2>/dev/null | grep -qx installed; }
@@ -37,6 +37,7 @@ without() {
     case "$1" in *pocketsphinx*) lost="the engine sphinx can't hear" ;; esac
     case "$1" in *flite*) lost="${lost:+$lost, }the read-back falls back to another voice or to text" ;; esac
     case "$1" in *espeak*) lost="${lost:+$lost, }the second voice is missing" ;; esac
+    case "$1" in *strace*) lost="${lost:+$lost, }the test that no internet is used is left out" ;; esac
     case "$1" in *pulse*) lost="${lost:+$lost, }there may be no microphone and the live tests are skipped" ;; esac
     printf 'until then %s' "$lost"
 }

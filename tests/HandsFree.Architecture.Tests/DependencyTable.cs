@@ -14,6 +14,7 @@ internal static class DependencyTable
         ["HandsFree.Speech"] = ["HandsFree.Language", "HandsFree.Audio"],
         ["HandsFree.Store"] = ["HandsFree.Core"],
         ["HandsFree.Exchange"] = ["HandsFree.Core"],
-        [App] = ["HandsFree.Language", "HandsFree.Core", "HandsFree.Audio", "HandsFree.Speech", "HandsFree.Store", "HandsFree.Exchange"],
+        ["HandsFree.Pages"] = ["HandsFree.Core"],
+        [App] = ["HandsFree.Language", "HandsFree.Core", "HandsFree.Audio", "HandsFree.Speech", "HandsFree.Store", "HandsFree.Exchange", "HandsFree.Pages"],
     };
 }

@@ -7,6 +7,8 @@ using HandsFree.Benchmarks.Hearing;
 using HandsFree.Benchmarks.Journals;
 using HandsFree.Benchmarks.Live;
 using HandsFree.Benchmarks.Micro;
+using HandsFree.Benchmarks.ShiftChange;
+using HandsFree.Benchmarks.Simulated;
 using HandsFree.Benchmarks.Small;
 using HandsFree.Benchmarks.Tables;
 using HandsFree.Benchmarks.Training;
@@ -25,9 +27,14 @@ return new RootCommand("HandsFree's measurements: speed, memory and errors are m
     JournalCommands.Flip(),
     JournalCommands.PowerCut(),
     JournalCommands.Writer(),
+    JournalCommands.Opener(),
+    JournalCommands.Faults(),
+    JournalCommands.Locker(),
     LiveShiftCommand.Make(),
     LiveLatencyCommand.Make(),
     LongShiftCommand.Make(),
     SmallCalibration.Make(),
     SentencesCommand.Make(),
+    SimulatedHomeCommand.Make(),
+    HandoverSpeedCommand.Make(),
 }.Parse(args).Invoke();

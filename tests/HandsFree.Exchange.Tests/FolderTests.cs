@@ -46,7 +46,7 @@ public sealed class FolderTests
         Resident r = imported.Resident;
         string[] parts =
         [
-            $"{imported.Where}: {r.Id}, {r.Name} ({r.OfficialName ?? "no other name"}), {RosterFaults.Place(r)}, born {r.Born:yyyy-MM-dd}, band {r.BandNumber ?? "none"}",
+            $"{imported.Where}: {r.Id}, {r.Name} ({r.OfficialName ?? "no other name"}), {RosterFaults.Place(r)}{(r.Unit is { } unit ? $" of {unit}" : "")}, born {r.Born:yyyy-MM-dd}, band {r.BandNumber ?? "none"}",
             .. r.OrderedLimits.Select(l => l.ToString()),
             .. r.ArmsNotToBeUsed.OrderBy(a => a.Key).Select(a => $"not the {a.Key} arm: {a.Value}"),
             .. r.UsualValues.Select(u => u.ToString()),

@@ -41,7 +41,7 @@ POOLS = {2: (2, 2, 2, 2), 6: (1, 2, 1, 2), 10: (2, 2, 2, 2), 14: (1, 2, 1, 2), 1
 
 
 class Network(nn.Module):
-    def __init__(self, words, hidden=256, dropout=.15):
+    def __init__(self, words, hidden=256, dropout=.25):
         super().__init__()
         self.trunk = nn.ModuleList(nn.Conv2d(i, o, (t, f), padding=(0, f // 2)) for i, o, t, f in LAYERS)
         self.last = nn.Conv2d(96, 96, (3, 1), dilation=(2, 1), bias=False)

@@ -20,26 +20,32 @@ def packed(path):
 
 
 def trimmed(mu):
-    """Without the quiet at both ends but for 60 ms, by the energy of 20 ms."""
+    """Without the quiet at both ends but for 60 ms, by the energy of 20 ms; and how many samples went at the beginning."""
     y = mu.astype(np.float32) / 127.5 - 1
     x = np.sign(y) * (256 ** np.abs(y) - 1) / 255
     power = np.array([np.square(x[i:i + 320]).mean() for i in range(0, len(x), 320)])
     loud = np.flatnonzero(power > max(power.max() * 10 ** -3.6, np.percentile(power, 10) * 4))
-    return mu[max(0, loud[0] * 320 - 960):loud[-1] * 320 + 1280]
+    first = max(0, loud[0] * 320 - 960)
+    return mu[first:loud[-1] * 320 + 1280], first
+
+
+def rows(audio):
+    """Folder, file, speaker, words of each recording, and whether its speaker is kept apart."""
+    for folders in (('an4-numbers', 'an4-spelled'), ('dictation-synthetic', 'dialogue-synthetic')):
+        found = [(f, *line.rstrip('\n').split('\t')[:3]) for f in folders for line in list(open(f'{audio}/{f}/transcripts.tsv'))[1:]]
+        order = sorted({speaker for _, _, speaker, _ in found})
+        yield from ((*row, order.index(row[2]) % 3 == 0) for row in found)
 
 
 def main(audio, words_file, ours_file, out, count, prose_files):
-    samples, lengths, words, speakers, sets, apart = [], [], [], [], [], []
-    for folders in (('an4-numbers', 'an4-spelled'), ('dictation-synthetic', 'dialogue-synthetic')):
-        rows = [(f, *line.rstrip('\n').split('\t')[:3]) for f in folders for line in list(open(f'{audio}/{f}/transcripts.tsv'))[1:]]
-        order = sorted({row[2] for row in rows})
-        for folder, file, speaker, said in rows:
-            clip = packed(f'{audio}/{folder}/{file}')
-            clip = trimmed(clip)
-            samples.append(clip); lengths.append(len(clip)); words.append(said.lower()); speakers.append(speaker)
-            sets.append(folder); apart.append(order.index(speaker) % 3 == 0)
-        print('kept apart:', ' '.join(order[::3]))
-    np.savez_compressed(f'{out}/recordings.npz', samples=np.concatenate(samples), lengths=lengths, words=words, speakers=speakers, sets=sets, apart=apart)
+    samples, lengths, words, speakers, sets, apart, files, firsts = [], [], [], [], [], [], [], []
+    for folder, file, speaker, said, kept in rows(audio):
+        clip, first = trimmed(packed(f'{audio}/{folder}/{file}'))
+        samples.append(clip); lengths.append(len(clip)); words.append(said.lower()); speakers.append(speaker)
+        sets.append(folder); apart.append(kept); files.append(file); firsts.append(first)
+    print('kept apart:', ' '.join(sorted({s for s, kept in zip(speakers, apart) if kept})))
+    np.savez_compressed(f'{out}/recordings.npz', samples=np.concatenate(samples), lengths=lengths, words=words, speakers=speakers, sets=sets, apart=apart, files=files,
+                        firsts=firsts)
     known = {line.strip() for line in open(words_file)}
     ours = [line.strip() for line in open(ours_file) if line.strip()]
     foreign = [w.strip().lower() for w in open('/usr/share/dict/words') if w.strip().isalpha() and w.strip().islower()]

@@ -1,4 +1,5 @@
-"""Makes new sound out of clips, a batch at a time: speed, room, band limits, noise, other voices, level, clipping, the throat's length."""
+"""Makes new sound out of clips, a batch at a time: speed, room, band limits, noise, other voices, clicks and coughs, level, clipping, the
+throat's length; and noise alone, in which there is nothing to hear."""
 import math
 import random
 import torch
@@ -28,7 +29,7 @@ class Sound:
         """The clips at another speed with quiet before and after, [clips, samples]."""
         n = len(clips)
         length = self.lengths[clips]
-        whole = math.ceil(((lead + length / speed + tail).max().item() + 1) / 3200) * 3200  # a length that is quick to transform
+        whole = math.ceil(((lead + length / speed + tail).max().item() + 1) / 8000) * 8000  # few lengths, and quick to transform
         self.rows = ((lead + length / speed + tail) / (4 * network.HOP)).ceil().long().cpu()  # of the clip itself, without what fills the batch
         t = (torch.arange(whole, device=self.device)[None] - lead[:, None]) * speed[:, None]
         at = t.floor().clamp(min=0).long()
@@ -43,13 +44,15 @@ class Sound:
         n = len(clips)
         same = torch.full((n,), float(quiet), device=self.device)
         x, _ = self.cut(clips, torch.ones(n, device=self.device), same, same)
+        self.silent = [False] * n
         return self.mel(x, torch.zeros(n, dtype=torch.long, device=self.device))
 
     def mel(self, x, which):
         x = torch.nn.functional.pad(x, (network.BEFORE * network.HOP, network.AFTER * network.HOP + network.FFT - network.HOP))
         return network.log_mel(x, self.filters[which])
 
-    def altered(self, clips):
+    def altered(self, clips, alone=.06):
+        """As they might be heard, as log-mel values; a share of them are noise alone, and self.silent says which."""
         n = len(clips)
         speed = torch.where(self.chance(n, .75), self.uniform(n, .82, 1.2), torch.ones(n, device=self.device))
         tight = self.chance(n, .3)
@@ -58,9 +61,12 @@ class Sound:
         x, inside = self.cut(clips, speed, lead, tail)
         x = self.heard_through(x)
         x = x / self.rms(x, inside)
-        x = x + self.noise(x, inside)
-        x = x / self.rms(x, inside) * 10 ** (self.uniform(n, -42, -10) / 20)[:, None]
-        loud = torch.where(self.chance(n, .08), self.uniform(n, 3, 12), torch.ones(n, device=self.device))[:, None]
+        silent = self.chance(n, alone)
+        self.silent = silent.tolist()
+        x = x * ~silent[:, None] + self.noise(x, silent) + self.events(n, x.shape[1], silent)
+        level = torch.where(silent, self.uniform(n, -60, -10), self.uniform(n, -46, -8))
+        x = x / self.rms(x, inside) * 10 ** (level / 20)[:, None]
+        loud = torch.where(self.chance(n, .12), self.uniform(n, 2, 14), torch.ones(n, device=self.device))[:, None]
         x = torch.clamp(x * loud, -1, 1) / loud
         floor = torch.where(self.chance(n, .85), 10 ** (self.uniform(n, -95, -62) / 20), torch.zeros(n, device=self.device))
         x = x + self.normal(*x.shape) * floor[:, None]
@@ -88,25 +94,49 @@ class Sound:
         spectrum = torch.fft.rfft(x, size) * gain * torch.fft.rfft(tail, size)
         return torch.fft.irfft(spectrum, size)[:, :whole]
 
-    def noise(self, x, inside):
-        n, whole = x.shape
-        kind = torch.rand(n, generator=self.r, device=self.device)[:, None]
-        colour = self.uniform(n, 0, 2)[:, None]
+    def coloured(self, n, whole, colour):
+        """Noise of power 1 whose spectrum falls with f to the power of colour: 0 white, 1 pink, 2 brown."""
         spectrum = torch.fft.rfft(self.normal(n, whole))
         hz = torch.arange(spectrum.shape[1], device=self.device).clamp(min=8)[None].float()
-        z = torch.fft.irfft(spectrum * hz ** (-colour / 2), whole)
-        coloured = z / (z.std(1, keepdim=True) + 1e-6)
+        z = torch.fft.irfft(spectrum * hz ** (-colour[:, None] / 2), whole)
+        return z / (z.std(1, keepdim=True) + 1e-6)
+
+    def noise(self, x, silent):
+        """Coloured noise, babble of the batch's other clips or one other voice; where there is nothing to hear, no single voice."""
+        n, whole = x.shape
+        kind = torch.rand(n, generator=self.r, device=self.device)
+        kind = torch.where(silent & (kind >= .88), kind - .4, kind)[:, None]
+        coloured = self.coloured(n, whole, self.uniform(n, 0, 2))
         babble = torch.zeros_like(x)
         one = torch.zeros_like(x)
         for voice in range(6):
             other = torch.roll(x[torch.randperm(n, generator=self.r, device=self.device)], self.chosen.randrange(whole), 1)
             one = other if voice == 0 else one
             babble = babble + other * torch.where(self.chance(n, .75), self.uniform(n, .4, 1.2), torch.zeros(n, device=self.device))[:, None]
+        many = babble + torch.roll(babble[torch.randperm(n, generator=self.r, device=self.device)], self.chosen.randrange(whole), 1)
+        babble = torch.where(silent[:, None], many, babble)
         babble = babble / (babble.std(1, keepdim=True) + 1e-3)
-        snr = torch.where(self.chance(n, .5), self.uniform(n, 3, 18), self.uniform(n, 12, 38))[:, None]
+        snr = torch.where(self.chance(n, .6), self.uniform(n, 4, 18), self.uniform(n, 12, 38))[:, None]
         level = 10 ** (-snr / 20)
         one = one * 10 ** (-(snr + 5) / 20)
-        return torch.where(kind < .12, torch.zeros_like(x), torch.where(kind < .45, coloured * level, torch.where(kind < .85, babble * level, one + .3 * coloured * level)))
+        return torch.where(kind < .10, torch.zeros_like(x), torch.where(kind < .38, coloured * level, torch.where(kind < .88, babble * level, one + .3 * coloured * level)))
+
+    def events(self, n, whole, silent):
+        """Clicks, knocks, coughs, breaths and beeps."""
+        t = torch.arange(whole, device=self.device)[None] / 16000
+        hiss = self.coloured(n, whole, self.uniform(n, 0, 1.5))
+        found = torch.zeros(n, whole, device=self.device)
+        for _ in range(3):
+            kind = torch.randint(0, 5, (n,), generator=self.r, device=self.device)
+            attack = torch.tensor([.0005, .001, .01, .2, .003], device=self.device)[kind][:, None]
+            decay = torch.tensor([.004, .03, .12, .25, .15], device=self.device)[kind][:, None] * self.uniform(n, .5, 1.8)[:, None]
+            since = (t - self.uniform(n, 0, whole / 16000)[:, None]).clamp(min=0)
+            shape = (1 - torch.exp(-since / attack)) * torch.exp(-since / decay)
+            hz = torch.where(kind == 1, self.uniform(n, 80, 400), self.uniform(n, 400, 3000))[:, None]
+            tone = ((kind == 1) | (kind == 4))[:, None]
+            level = 10 ** (self.uniform(n, -14, 10) / 20)[:, None]
+            found = found + shape * torch.where(tone, 1.4 * torch.sin(2 * math.pi * hz * t), 2 * hiss) * level
+        return found * self.chance(n, .2).logical_or(silent & self.chance(n, .7))[:, None]
 
     def masked(self, mel):
         n, frames, bins = mel.shape
@@ -114,8 +144,8 @@ class Sound:
         t, f = torch.arange(frames, device=self.device)[None], torch.arange(bins, device=self.device)[None]
         hidden = torch.zeros(n, frames, bins, dtype=torch.bool, device=self.device)
         for _ in range(2):
-            at, wide = self.uniform(n, 0, frames)[:, None], self.uniform(n, 0, 9)[:, None]
+            at, wide = self.uniform(n, 0, frames)[:, None], self.uniform(n, 0, 13)[:, None]
             hidden |= ((t >= at) & (t < at + wide))[:, :, None]
-            at, wide = self.uniform(n, 0, bins)[:, None], self.uniform(n, 0, 5)[:, None]
+            at, wide = self.uniform(n, 0, bins)[:, None], self.uniform(n, 0, 7)[:, None]
             hidden |= ((f >= at) & (f < at + wide))[:, None, :]
         return torch.where(hidden, mean, mel)

@@ -33,9 +33,14 @@ def none_of_ours(r, prose, foreign):
 
 def draw(count, ours, words, prose, foreign, seed):
     r = random.Random(seed)
+    with_word = {}
+    for sentence in sorted(set(ours)):
+        for word in set(sentence.split()): with_word.setdefault(word, []).append(sentence)
+    rare = sorted(with_word)
     for _ in range(count):
         k = r.random()
-        if k < .42: yield r.choice(ours)
+        if k < .28: yield r.choice(ours)
+        elif k < .46: yield r.choice(with_word[r.choice(rare)])  # each word as often as each other
         elif k < .60: yield string_of_numbers(r)
         elif k < .70: yield r.choice(words)
         elif k < .80:

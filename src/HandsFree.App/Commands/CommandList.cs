@@ -13,6 +13,8 @@ internal static class CommandList
         DemoClipsCommand.Make(host),
         HearCommand.Make(host),
         HandoverCommand.Make(host),
+        TrendCommand.Make(host),
+        ReportCommand.Make(host),
         ResidentsCommand.Make(host),
         RulesCommand.Make(host),
         JournalCommand.Make(host),

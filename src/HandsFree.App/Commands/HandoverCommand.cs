@@ -2,6 +2,7 @@ using System.CommandLine;
 using HandsFree.App.Composition;
 using HandsFree.App.ShiftChange;
 using HandsFree.App.Homes;
+using HandsFree.App.Pages;
 using HandsFree.App.Unlocking;
 using HandsFree.Core.Handover;
 using HandsFree.Core.Journal;
@@ -28,14 +29,32 @@ internal static class HandoverCommand
             HelpName = "TIME",
         };
         EngineOptions engine = new();
+        PageOptions pages = new();
+        Option<string?> unit = new("--unit") { Description = "With --page: only this unit (default: all, each on pages of its own)", HelpName = "NAME" };
         Command command = new("handover", "Answers at the change of shift: who matters first, what is open, what was not taken") { ask, askAudio, json, began };
         engine.AddTo(command);
+        pages.AddTo(command);
+        command.Options.Add(unit);
         return host.Runs(command, (parsed, services) =>
         {
             string[] typed = parsed.GetValue(ask) ?? [];
             if (typed.Length > 0 && parsed.GetValue(askAudio) is not null)
             {
                 return host.Refuse("--ask and --ask-audio exclude each other; give one of them");
+            }
+
+            bool asks = typed.Length > 0 || parsed.GetValue(askAudio) is not null;
+            if (pages.IsAsked(parsed) ? asks : pages.IsHalfAsked(parsed) || parsed.GetValue(unit) is not null)
+            {
+                return host.Refuse(asks
+                    ? "--page writes a page and --ask asks; run the command once for each"
+                    : "--paper, --unit, --overwrite and --without-names say something of a page; name its file with --page FILE.html or --page FILE.pdf");
+            }
+
+            (PageTarget? target, string? wrong) = pages.IsAsked(parsed) ? pages.Target(parsed) : (null, null);
+            if (wrong is not null)
+            {
+                return host.Refuse(wrong);
             }
 
             if (!services.GetRequiredService<HomeOpening>().TryGet(out Home? home))
@@ -48,6 +67,11 @@ internal static class HandoverCommand
                 return host.Refuse($"{home.Folder.RosterFile} has no residents; write it, or name another folder with --home");
             }
 
+            if (target is not null)
+            {
+                return HandoverPages.Write(host, home, services.GetRequiredService<Unlocker>(), target, parsed.GetValue(unit), parsed.GetValue(began));
+            }
+
             (IReadOnlyList<JournalEvent>? journal, string? error) = JournalContent.Read(home.Folder, services.GetRequiredService<Unlocker>(), "handover");
             if (journal is null)
             {
@@ -56,10 +80,9 @@ internal static class HandoverCommand
 
             DateTimeOffset now = host.Surroundings.Time.GetUtcNow();
             string? typedBeginning = parsed.GetValue(began);
-            if ((typedBeginning is null ? ShiftBeginning.Present(home.Settings, journal, now) : ShiftBeginning.Typed(typedBeginning, home.Settings, now))
-                is not { } since)
+            if (ShiftBeginning.Of(typedBeginning, home.Settings, journal, now) is not { } since)
             {
-                return host.Refuse($"--shift-began is \"{typedBeginning}\"; write a time such as 07:00 or 2026-01-31T07:00");
+                return host.Refuse(ShiftBeginning.Wrong(typedBeginning!));
             }
 
             HandoverConversation conversation = new(
@@ -73,7 +96,7 @@ internal static class HandoverCommand
 
     private static HandoverDesk Desk(Home home, IReadOnlyList<JournalEvent> journal, ShiftBeginning since, DateTimeOffset now)
     {
-        HandoverView view = HandoverView.From(journal, home.Roster, since.At);
-        return new(view, home.Settings, since.At, new OverdueItems(view, home.Settings.Overdue, now));
+        HandoverTime time = new(since.At, home.Settings.Here(now)) { Overdue = home.Settings.Overdue };
+        return new(home, new HandoverRecord(journal, home.Roster, home.Settings.Clock, time));
     }
 }

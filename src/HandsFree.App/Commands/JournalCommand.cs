@@ -15,5 +15,6 @@ internal static class JournalCommand
             JournalRestoreCommand.Make(host),
             JournalAmendCommand.Make(host),
             JournalReplayCommand.Make(host),
+            JournalAudioCommand.Make(host),
         };
 }

@@ -17,7 +17,7 @@ internal static class JournalReplayCommand
     public static Command Make(CommandHost host)
     {
         Option<bool> json = new("--json") { Description = "One JSON object a line for each reading of which something differs, and one at the end" };
-        Command command = new("replay", "Decides every reading again, with the rules of its day and with today's, and says where it differs") { json };
+        Command command = new("replay", "Decides every reading again, with the rules and limits of its day and with today's, and says where it differs") { json };
         return host.Runs(command, (parsed, services) =>
         {
             HomeOpening opening = services.GetRequiredService<HomeOpening>();
@@ -30,8 +30,8 @@ internal static class JournalReplayCommand
     private static int Run(CommandHost host, Home home, HomeJournal journal, bool asJson)
     {
         journal.Desk.Viewed("journal replay");
-        Replay replay = new(home.Rules, home.Roster);
-        int readings = 0, same = 0, other = 0, untried = 0, today = 0;
+        Replay replay = new(home.Rules, home.Roster, kept => RosterContent.Read(kept, home.Settings));
+        int readings = 0, same = 0, other = 0, untried = 0, today = 0, rosterless = 0;
         foreach (JournalEntry entry in journal.Entries)
         {
             if (replay.Take(entry.Sequence, HomeJournal.Decoded(entry)) is not { } replayed)
@@ -44,6 +44,7 @@ internal static class JournalReplayCommand
             other += replayed.IsSame == false ? 1 : 0;
             untried += replayed.IsSame is null ? 1 : 0;
             today += replayed.IsOtherToday ? 1 : 0;
+            rosterless += replayed.RosterKnown ? 0 : 1;
             if (replayed.IsSame == false || replayed.IsOtherToday)
             {
                 host.Surroundings.Out.WriteLine(asJson ? Json(replayed) : Text(replayed));
@@ -51,9 +52,10 @@ internal static class JournalReplayCommand
         }
 
         host.Surroundings.Out.WriteLine(asJson
-            ? JsonSerializer.Serialize(new { readings, same, other, untried, today })
+            ? JsonSerializer.Serialize(new { readings, same, other, untried, rosterless, today })
             : $"{readings} readings: by the rules of their day {same} decided as then, {other} not, {untried} without their rules or their resident; "
-                + $"today's rules would decide {today} differently");
+                + $"today's rules and limits would decide {today} differently"
+                + (rosterless == 0 ? "" : $"; {rosterless} are older than the first roster that was kept, so today's limits were taken"));
         return other == 0 ? ExitCodes.Done : ExitCodes.CheckFailed;
     }
 

@@ -15,6 +15,7 @@ internal static class PeopleCommand
             PeopleListCommand.Make(host),
             PeopleAddCommand.Make(host),
             Of(host, "pin", "Gives a person another PIN: her own, or anybody's by a supervisor", (desk, who) => desk.ChangePin(who)),
+            Of(host, "digits", "Sets four to eight digits that unlock a person's locked session when she says them; asked for, or read from the file that HANDSFREE_NEW_DIGITS_FILE names", (desk, who) => desk.SetDigits(who)),
             Of(host, "remove", "Lets a person unlock no more; her entries stay", (desk, who) => desk.Remove(who)),
             host.Runs(new Command("recovery", "Makes a new recovery key and shows it once"), (_, services) => PeopleDesk.With(services, host, desk => desk.MakeRecovery())),
             Recover(host, person),

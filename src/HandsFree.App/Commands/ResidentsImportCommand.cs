@@ -6,6 +6,7 @@ using HandsFree.Core.Handover;
 using HandsFree.Core.Journal;
 using HandsFree.Core.Residents;
 using HandsFree.Exchange.Rosters;
+using HandsFree.Store.Journaling;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace HandsFree.App.Commands;
@@ -56,7 +57,7 @@ internal static class ResidentsImportCommand
             }
 
             bool agreed = home.Roster.Residents.Count == 0 || parsed.GetValue(yes) || Asked(host);
-            return agreed ? Write(host, writer, home, after) : host.Refuse("nothing was imported; look at the changes above and run it again with --yes");
+            return agreed ? Write(host, services.GetRequiredService<Unlocker>(), home, after) : host.Refuse("nothing was imported; look at the changes above and run it again with --yes");
         });
     }
 
@@ -76,7 +77,7 @@ internal static class ResidentsImportCommand
             return error;
         }
 
-        string[] open = [.. HandoverView.From(journal, home.Roster).Entries.Where(e => e.Reports.Count > 0 && after.ById(e.Resident.Id) is null).Select(e => RosterChanges.Who(e.Resident))];
+        string[] open = [.. HandoverView.From(journal, home.Roster).Entries.Where(e => e.Resident.Room > 0 && e.Reports.Count > 0 && after.ById(e.Resident.Id) is null).Select(e => RosterChanges.Who(e.Resident))];
         return open.Length == 0 ? null : $"nothing was imported: {string.Join("; ", open)} would be gone with a report that no nurse has acknowledged; acknowledge it, or keep the line in the file until then";
     }
 
@@ -91,11 +92,16 @@ internal static class ResidentsImportCommand
         return host.Surroundings.In.ReadLine()?.Trim().ToLowerInvariant() is "yes" or "y";
     }
 
-    private static int Write(CommandHost host, RosterWriter writer, Home home, Roster after)
+    private static int Write(CommandHost host, Unlocker unlocker, Home home, Roster after)
     {
+        if (Keep(unlocker, home, after) is { } unkept)
+        {
+            return host.Refuse($"nothing was imported: {unkept}");
+        }
+
         try
         {
-            writer.Write(home.Folder.RosterFile, after);
+            new RosterWriter(home.Settings).Write(home.Folder.RosterFile, after);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -104,5 +110,26 @@ internal static class ResidentsImportCommand
 
         host.Surroundings.Out.WriteLine("imported");
         return ExitCodes.Done;
+    }
+
+    // Before the file: a roster that is in force stands in the journal. A home without a journal gets it with its first round.
+    private static string? Keep(Unlocker unlocker, Home home, Roster after)
+    {
+        if (!File.Exists(home.Folder.JournalFile))
+        {
+            return null;
+        }
+
+        (HomeJournal? opened, string? error) = HomeJournal.Open(home.Folder, unlocker);
+        using HomeJournal? journal = opened;
+        try
+        {
+            journal?.Desk.KeepRoster(home, after);
+            return error;
+        }
+        catch (Exception wrong) when (wrong is JournalReadException or JournalWriteException or InvalidDataException)
+        {
+            return wrong.Message;
+        }
     }
 }

@@ -29,6 +29,9 @@ internal sealed record Surroundings
     /// <summary>Where the program's own files lie (grammars).</summary>
     public string ProgramFolder { get; init; } = AppContext.BaseDirectory;
 
+    /// <summary>The device's name, for pages that say whose record they are.</summary>
+    public string DeviceName { get; init; } = Environment.MachineName;
+
     /// <summary>Those of the process. Text is UTF-8 whatever the terminal's own is, a line at a time.</summary>
     public static Surroundings OfThisProcess()
     {

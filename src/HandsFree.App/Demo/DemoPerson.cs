@@ -50,6 +50,6 @@ internal static class DemoPerson
             }
         }
 
-        return HomeJournal.Open(folder, unlocker, credential);
+        return HomeJournal.Open(folder, unlocker, credential, forSession: true);
     }
 }

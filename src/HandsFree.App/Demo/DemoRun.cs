@@ -2,7 +2,9 @@ using HandsFree.App.Composition;
 using HandsFree.App.Demo.Room;
 using HandsFree.App.Demo.Script;
 using HandsFree.App.Homes;
+using HandsFree.App.Recordings;
 using HandsFree.App.Session;
+using HandsFree.App.Unlocking;
 using HandsFree.Audio.Endpointing;
 using HandsFree.Speech;
 using HandsFree.Speech.Voice;
@@ -66,6 +68,8 @@ internal sealed class DemoRun
             Recognizer = Recognizer,
             Grammars = Grammars,
             Time = clock,
+            Key = HolderKey.Of(Journal),
+            Recorder = SessionRecorder.For(Home, Journal),
             Watcher = watchers,
             Wording = Home.Settings.Wording.Of,
             Settings = HomeSession.Settings(Home),

@@ -11,5 +11,5 @@ internal static class EngineNames
 
     public const string Small = "small";
 
-    public static IReadOnlyList<string> All { get; } = [Neural, Vosk, Sphinx, Small];
+    public static IReadOnlyList<string> All { get; } = [Neural, Vosk, Small, Sphinx];
 }

@@ -29,6 +29,9 @@ internal sealed class HomeFolder(string folder, string states)
     /// <summary>The view of the journal, sealed; can be thrown away.</summary>
     public string ViewFile => File("journal.view");
 
+    /// <summary>The recordings that are kept, sealed; not there where none is.</summary>
+    public string AudioFolder => File("audio");
+
     /// <summary>The log, without personal data.</summary>
     public string LogFile => System.IO.Path.Combine(Path, "logs", "handsfree.log");
 

@@ -1,8 +1,10 @@
 using HandsFree.App.Journals;
+using HandsFree.App.Recordings;
 using HandsFree.App.Unlocking;
 using HandsFree.Core.Journal;
 using HandsFree.Store.Journaling;
 using HandsFree.Store.Keys;
+using HandsFree.Store.Recordings;
 
 namespace HandsFree.App.Homes;
 
@@ -11,12 +13,14 @@ internal sealed class HomeJournal : IDisposable
 {
     private readonly Journal bytes;
     private readonly JournalViewFile view;
+    private readonly Action<string> warn;
 
-    private HomeJournal(Journal bytes, string viewFile, TimeProvider time)
+    private HomeJournal(Journal bytes, HomeFolder folder, Unlocker unlocker)
     {
-        this.bytes = bytes;
-        view = new JournalViewFile(bytes, viewFile);
-        Desk = new JournalDesk(this, time);
+        (this.bytes, warn) = (bytes, unlocker.Warn);
+        view = new JournalViewFile(bytes, folder.ViewFile);
+        Recordings = bytes.Recordings(folder.AudioFolder);
+        Desk = new JournalDesk(this, unlocker.Time);
         Events = new EventJournal<JournalEvent>(bytes, static happened => JournalEventCodec.Encode(happened), static body => JournalEventCodec.Decode(body.Span));
     }
 
@@ -29,6 +33,9 @@ internal sealed class HomeJournal : IDisposable
     /// <summary>Who may unlock it.</summary>
     public JournalPeople People => bytes.People;
 
+    /// <summary>The recordings that are kept beside it.</summary>
+    public RecordingShelf Recordings { get; }
+
     /// <summary>Writes what a command does.</summary>
     public JournalDesk Desk { get; }
 
@@ -38,21 +45,30 @@ internal sealed class HomeJournal : IDisposable
     /// <summary>All events, oldest first.</summary>
     /// <exception cref="JournalReadException">The file can't be read.</exception>
     /// <exception cref="InvalidDataException">An event can't be read; says which.</exception>
-    public IReadOnlyList<JournalEvent> All()
-    {
-        List<JournalEvent> all = [];
-        foreach (JournalEntry entry in Entries)
-        {
-            all.Add(Decoded(entry));
-        }
-
-        return all;
-    }
+    public IReadOnlyList<JournalEvent> All() => [.. bytes.ReadFrom(1, Decoded)];
 
     /// <summary>The events that a round, the handover and the rules can still ask for, oldest first.</summary>
     /// <exception cref="JournalReadException">The file can't be read.</exception>
     /// <exception cref="InvalidDataException">An event can't be read; says which.</exception>
     public IReadOnlyList<JournalEvent> Present() => view.Present();
+
+    /// <summary>The events that were entered from a moment on, oldest first, found without reading those before. Where the clock was set back
+    /// by less than a day, none of them is missing.</summary>
+    /// <exception cref="JournalReadException">The file can't be read.</exception>
+    /// <exception cref="InvalidDataException">An event can't be read; says which.</exception>
+    public IEnumerable<JournalEvent> Since(DateTimeOffset moment)
+    {
+        DateTimeOffset from = moment.AddDays(-1);
+        (long least, long most) = (1, Events.Count + 1);
+        while (least < most)
+        {
+            long middle = (least + most) / 2;
+            bool before = Decoded(bytes.ReadFrom(middle).First()).At < from;
+            (least, most) = before ? (middle + 1, most) : (least, middle);
+        }
+
+        return bytes.ReadFrom(least).Select(Decoded).Where(happened => happened.At >= moment);
+    }
 
     /// <summary>The event of an entry.</summary>
     /// <exception cref="InvalidDataException">It can't be read; says which and why.</exception>
@@ -68,12 +84,13 @@ internal sealed class HomeJournal : IDisposable
         }
     }
 
-    /// <summary>Opens the journal of a home, and makes folder and journal where they are not there.</summary>
+    /// <summary>Opens the journal of a home, and makes folder and journal where they are not there. Recordings whose days are over are deleted.</summary>
     /// <param name="folder">The home's.</param>
     /// <param name="unlocker">Gives person and PIN where people are set up.</param>
     /// <param name="with">What unlocks instead, or null.</param>
+    /// <param name="forSession">For a session, which says between two waits that it waits.</param>
     /// <returns>The journal, or one line that says what is wrong and what to do.</returns>
-    public static (HomeJournal? Journal, string? Error) Open(HomeFolder folder, Unlocker unlocker, Credential? with = null)
+    public static (HomeJournal? Journal, string? Error) Open(HomeFolder folder, Unlocker unlocker, Credential? with = null, bool forSession = false)
     {
         try
         {
@@ -84,13 +101,30 @@ internal sealed class HomeJournal : IDisposable
             return (null, $"{folder.Path}: the home's folder can't be made ({e.Message.ReplaceLineEndings(" ")}); name another with --home");
         }
 
-        return unlocker.Open(folder.JournalFile, folder.States, with) switch
+        (Journal? opened, string? error) = forSession
+            ? unlocker.Open(folder.JournalFile, folder.States, with, new JournalOptions().BusySeconds)
+            : unlocker.Open(folder.JournalFile, folder.States, with);
+        if (opened is null)
         {
-            ({ } journal, _) => (new HomeJournal(journal, folder.ViewFile, unlocker.Time), null),
-            (_, var error) => (null, error),
-        };
+            return (null, error);
+        }
+
+        HomeJournal journal = new(opened, folder, unlocker);
+        foreach (string unpurged in RecordingPurge.Overdue(journal, unlocker.Time))
+        {
+            unlocker.Warn(unpurged);
+        }
+
+        return (journal, null);
     }
 
     /// <inheritdoc/>
-    public void Dispose() => bytes.Dispose();
+    public void Dispose()
+    {
+        bytes.Dispose();
+        if (bytes.HeadNotKept is { } why)
+        {
+            warn($"all is saved, but this device could not note where the journal ends ({why}); free some space for its state folder");
+        }
+    }
 }

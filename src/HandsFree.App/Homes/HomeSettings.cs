@@ -1,5 +1,7 @@
 using HandsFree.Core.Dialogue;
+using HandsFree.Core.Handover;
 using HandsFree.Core.Quantities;
+using HandsFree.Core.Reports;
 using HandsFree.Core.Residents;
 
 namespace HandsFree.App.Homes;
@@ -26,7 +28,7 @@ internal sealed record HomeSettings
     public IReadOnlyList<Shift> Shifts { get; init; } = [new("day", new(7, 0)), new("evening", new(15, 0)), new("night", new(23, 0))];
 
     /// <summary>After what time something is overdue.</summary>
-    public Overdue Overdue { get; init; } = new(TimeSpan.FromMinutes(15), TimeSpan.FromHours(4), TimeSpan.FromMinutes(30));
+    public Overdue Overdue { get; init; } = Overdue.Default;
 
     /// <summary>Which of two words is said.</summary>
     public Wording Wording { get; init; } = new("refused");
@@ -52,8 +54,20 @@ internal sealed record HomeSettings
     /// <summary>After this quiet, where no answer is awaited, the program asks for what is next.</summary>
     public TimeSpan LeadAfter { get; init; } = TimeSpan.FromSeconds(20);
 
+    /// <summary>After this time in which nothing was accepted, the session is locked.</summary>
+    public TimeSpan LockAfter { get; init; } = TimeSpan.FromMinutes(10);
+
+    /// <summary>Whether spoken digits of her choice unlock a session, not only the PIN by keys.</summary>
+    public bool UnlocksBySpokenDigits { get; init; }
+
+    /// <summary>Keeping recordings, which somebody must have approved; null: none is kept.</summary>
+    public KeepingAudio? KeepingAudio { get; init; }
+
     /// <summary>Whether NEWS2 is shown beside the decisions; it needs the consciousness, which has to be asked.</summary>
     public bool News2 { get; init; }
+
+    /// <summary>Whether names stand beside room and bed in what handover and report print; they are never spoken there.</summary>
+    public bool NamesOnScreen { get; init; }
 
     /// <summary>What a round takes from everyone, in the order in which it asks.</summary>
     public IReadOnlyList<VitalSign> Due { get; init; } = new DialogueSettings().Due;
@@ -64,16 +78,11 @@ internal sealed record HomeSettings
     /// <summary>The day in the home's time zone.</summary>
     public DateOnly Today(TimeProvider time) => DateOnly.FromDateTime(Here(time.GetUtcNow()).DateTime);
 
+    /// <summary>When the shifts begin.</summary>
+    public ShiftClock Clock => new(TimeZone, [.. Shifts.Select(shift => shift.Begins)]);
+
     /// <summary>When the shift of a moment began.</summary>
-    public DateTimeOffset ShiftBegan(DateTimeOffset moment)
-    {
-        DateTime local = Here(moment).DateTime;
-        Shift? today = Shifts.LastOrDefault(shift => shift.Begins <= TimeOnly.FromDateTime(local));
-        DateTime began = today is not null
-            ? local.Date + today.Begins.ToTimeSpan()
-            : local.Date.AddDays(-1) + Shifts[^1].Begins.ToTimeSpan();
-        return new DateTimeOffset(began, TimeZone.GetUtcOffset(began));
-    }
+    public DateTimeOffset ShiftBegan(DateTimeOffset moment) => Clock.Began(moment);
 
     /// <summary>What the dialogue wants to know of it.</summary>
     public DialogueSettings ForDialogue() => new()
@@ -81,7 +90,10 @@ internal sealed record HomeSettings
         LongestPause = LongestPause,
         WeightUnit = WeightUnit,
         PulseCountSeconds = PulseCountSeconds,
+        UnlocksBySpokenDigits = UnlocksBySpokenDigits,
         BreathsInThirtySeconds = BreathsInThirtySeconds is not null,
         Due = Due,
+        Shifts = Clock,
+        Overdue = Overdue,
     };
 }

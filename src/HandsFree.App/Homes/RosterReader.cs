@@ -28,7 +28,20 @@ internal sealed class RosterReader
     /// <param name="errors">Gets all that is wrong.</param>
     public static Roster Read(string path, HomeSettings settings, ICollection<FileError> errors)
     {
-        if (CheckedFile.Read(path, "roster", errors) is not { } file)
+        return Read(path, CheckedFile.Read(path, "roster", errors), settings, errors);
+    }
+
+    /// <summary>The residents of a file's bytes; none where it is broken, with the errors.</summary>
+    /// <param name="name">How errors name it.</param>
+    /// <param name="content">As roster.json.</param>
+    /// <param name="settings">The home's units and time zone.</param>
+    /// <param name="errors">Gets all that is wrong.</param>
+    public static Roster Read(string name, byte[] content, HomeSettings settings, ICollection<FileError> errors) =>
+        Read(name, CheckedFile.Of(name, content, "roster", errors), settings, errors);
+
+    private static Roster Read(string path, LocatedNode? file, HomeSettings settings, ICollection<FileError> errors)
+    {
+        if (file is null)
         {
             return new Roster([]);
         }
@@ -60,6 +73,7 @@ internal sealed class RosterReader
         Name = item.TextOf("name")!,
         Room = (int)item.NumberOf("room")!.Value,
         Bed = item.TextOf("bed"),
+        Unit = item.TextOf("unit"),
         Born = Day(item["born"]!, "born"),
         BandNumber = item.TextOf("bandNumber"),
         OrderedLimits = [.. item.ItemsOf("orderedLimits").Select(Limit)],

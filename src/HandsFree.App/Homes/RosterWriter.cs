@@ -40,6 +40,7 @@ internal sealed class RosterWriter(HomeSettings settings)
         ("officialName", resident.OfficialName),
         ("room", resident.Room),
         ("bed", resident.Bed),
+        ("unit", resident.Unit),
         ("born", Day(resident.Born)),
         ("bandNumber", resident.BandNumber),
         ("orderedLimits", List(resident.OrderedLimits.Select(Limit))),

@@ -2,6 +2,7 @@ using System.Globalization;
 using HandsFree.App.Homes.JsonFile;
 using HandsFree.Core.Files;
 using HandsFree.Core.Quantities;
+using HandsFree.Core.Reports;
 using HandsFree.Core.Residents;
 
 namespace HandsFree.App.Homes;
@@ -44,6 +45,10 @@ internal static class SettingsReader
             LongestPause = Minutes(file.NumberOf("longestPauseMinutes"), settings.LongestPause),
             AnswerAwaited = Seconds(file.NumberOf("answerAwaitedSeconds"), settings.AnswerAwaited),
             LeadAfter = Seconds(file.NumberOf("leadAfterSeconds"), settings.LeadAfter),
+            LockAfter = Minutes(file["lock"]?.NumberOf("minutes"), settings.LockAfter),
+            UnlocksBySpokenDigits = file["lock"]?["spokenDigits"]?.Kind == System.Text.Json.JsonValueKind.True,
+            KeepingAudio = file["keepAudio"] is { } audio ? Audio(audio, path, errors) : null,
+            NamesOnScreen = file["namesOnScreen"]?.Kind == System.Text.Json.JsonValueKind.True,
             News2 = file["news2"]?.Kind == System.Text.Json.JsonValueKind.True,
             Due = file["due"] is { } due ? Due(due, path, errors) : settings.Due,
         };
@@ -60,7 +65,13 @@ internal static class SettingsReader
         return null;
     }
 
-    private static ShortCountOfBreaths ShortCount(LocatedNode approval, string path, ICollection<FileError> errors)
+    private static KeepingAudio Audio(LocatedNode approval, string path, ICollection<FileError> errors) =>
+        new(approval.TextOf("approvedBy")!, ApprovedOn(approval, path, errors), (int)(approval.NumberOf("days") ?? KeepingAudio.UsualDays));
+
+    private static ShortCountOfBreaths ShortCount(LocatedNode approval, string path, ICollection<FileError> errors) =>
+        new(approval.TextOf("approvedBy")!, ApprovedOn(approval, path, errors));
+
+    private static DateOnly ApprovedOn(LocatedNode approval, string path, ICollection<FileError> errors)
     {
         string on = approval.TextOf("approvedOn")!;
         if (!DateOnly.TryParseExact(on, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly day))
@@ -68,7 +79,7 @@ internal static class SettingsReader
             errors.Add(new(path, approval["approvedOn"]!.Line, $"\"approvedOn\" is \"{on}\", and there is no such day"));
         }
 
-        return new ShortCountOfBreaths(approval.TextOf("approvedBy")!, day);
+        return day;
     }
 
     private static List<Shift> Shifts(LocatedNode list, string path, ICollection<FileError> errors)

@@ -1,6 +1,7 @@
 using System.Globalization;
 using HandsFree.App.Homes;
 using HandsFree.Core.Journal;
+using HandsFree.Core.Residents;
 using HandsFree.Core.Rules;
 using HandsFree.Store.Journaling;
 
@@ -38,6 +39,23 @@ internal sealed class JournalDesk(HomeJournal journal, TimeProvider time)
             }
 
             Write((id, at) => new RulesKept(id, journal.Holder?.Person ?? home.Settings.Aide, at, home.Rules.Hash, files));
+        }
+    }
+
+    /// <summary>Keeps the residents and their limits, where others are in force by the journal: the content once for each hash.</summary>
+    /// <param name="home">For units and time zone.</param>
+    /// <param name="roster">The residents from here on.</param>
+    /// <exception cref="JournalWriteException">Nothing was appended.</exception>
+    public void KeepRoster(Home home, Roster roster)
+    {
+        string content = RosterContent.Of(roster, home.Settings);
+        string hash = RosterContent.Hash(content, home.Settings);
+        RosterKept[] before = [.. journal.Present().OfType<RosterKept>()];
+        if (before.LastOrDefault()?.Hash != hash)
+        {
+            string? anew = before.Any(kept => kept.Hash == hash) ? null : content;
+            Write((id, at) => new RosterKept(
+                id, journal.Holder?.Person ?? home.Settings.Aide, at, hash, anew, home.Settings.TemperatureUnit, home.Settings.WeightUnit));
         }
     }
 

@@ -5,6 +5,7 @@ using HandsFree.App.Composition;
 using HandsFree.App.Homes;
 using HandsFree.Core.Dialogue;
 using HandsFree.Core.Journal;
+using HandsFree.Core.Reports;
 using HandsFree.Core.Residents;
 using HandsFree.Store.Journaling;
 
@@ -28,7 +29,7 @@ internal static class JournalLine
     public static string Text(long sequence, JournalEvent happened, Home home)
     {
         string when = home.Settings.Here(happened.At).ToString("yyyy-MM-dd HH:mm:ss", CultureInfo.InvariantCulture);
-        string where = Resident(happened) is { } id ? $" {Place(home.Roster.ById(id), id)}" : "";
+        string where = happened.ResidentId() is { } id ? $" {Place(home.Roster.ById(id), id)}" : "";
         return $"{sequence,6} {when}{where}: {home.Settings.Wording.Of(What(happened))}";
     }
 
@@ -37,22 +38,6 @@ internal static class JournalLine
         null => $"resident {id}",
         { Bed: { } bed } => $"room {resident.Room} bed {bed.ToUpperInvariant()}",
         _ => $"room {resident.Room}",
-    };
-
-    private static string? Resident(JournalEvent happened) => happened switch
-    {
-        ResidentIdentified e => e.Resident,
-        IdentificationFailed e => e.Resident,
-        ReadingRecorded e => e.Resident,
-        NotTakenRecorded e => e.Resident,
-        AttemptDiscarded e => e.Resident,
-        LeftOpen e => e.Resident,
-        RecheckAsked e => e.Resident,
-        ReportOpened e => e.Resident,
-        EnteredInError e => e.Resident,
-        ReadingAmended e => e.Resident,
-        ReportNoted e => e.Resident,
-        _ => null,
     };
 
     private static string Amended(ReadingAmended e) => string.Join(", ", new[]
@@ -75,7 +60,10 @@ internal static class JournalLine
         LeftOpen e => $"left open: {EnumWords.Of(e.Sign)}",
         RecheckAsked e => $"recheck asked: {EnumWords.Of(e.Sign)}, {e.Instruction}",
         ReportOpened e => $"report opened ({EnumWords.Of(e.Urgency)}): {e.Situation}",
-        ReportAcknowledged e => $"report acknowledged: {e.Report}",
+        ReportTold e => $"report told: {e.Report}, {EnumWords.Of(e.Whom)}{(e.Who is { } who ? $" ({who})" : "")}, {EnumWords.Of(e.How)}, by {e.Person}",
+        ReportAcknowledged e => $"report acknowledged: {e.Report}, by {e.Person}{(e.Advised is { } advised ? $", advised and read back: {advised}" : "")}",
+        ReportClosed e => $"report closed: {e.Report}, by {e.Person}: {e.Outcome}",
+        PlanMade e => $"plan by {e.Person} for report {e.Report}: {PlanTexts.InFigures(e)}, until {e.Until.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture)}{(e.Text.Length > 0 ? $", {e.Text}" : "")}",
         EnteredInError e => $"entered in error: {e.Event}, {e.Reason}",
         ReadingAmended e => $"amended by {e.Person} ({EnumWords.Of(e.Kind)}): {Amended(e)}, because: {e.Reason}",
         ReportNoted e => $"noted on report {e.Report}: {e.Text}",
@@ -86,6 +74,13 @@ internal static class JournalLine
         RecordViewed e => $"viewed by {e.Person}: {e.What}",
         JournalRestored e => $"restored from a backup of {e.Events} events{(e.OtherDevice ? " of another device" : "")}, by {e.Person}",
         RulesKept e => $"rules kept: {e.Hash[..Math.Min(12, e.Hash.Length)]}, {e.Files.Count} files",
+        RosterKept e => $"roster in force: {e.Hash[..Math.Min(12, e.Hash.Length)]}{(e.Content is null ? "" : ", kept")}",
+        SessionLocked e => $"session of {e.Person} locked",
+        SessionUnlocked e => $"session of {e.Person} unlocked: {EnumWords.Of(e.By)}",
+        UnlockFailed e => $"session of {e.Person}: a try to unlock it failed",
+        SpokenDigitsSet e => $"spoken digits set: {e.Who}, by {e.Person}",
+        AudioKept e => $"recording kept: {e.Clip[..Math.Min(12, e.Clip.Length)]}, for {e.For}",
+        AudioDeleted e => $"recording deleted by {e.Person}: {e.Clip[..Math.Min(12, e.Clip.Length)]}, {e.Why}",
         _ => throw new InvalidOperationException($"no line for {happened.GetType().Name}"),
     };
 }

@@ -10,6 +10,7 @@ namespace HandsFree.App.Journals;
 internal sealed class JournalViewFile(Journal journal, string path)
 {
     private const int WorthKeeping = 200;
+    private const int Batch = 256;
 
     /// <summary>The events, oldest first.</summary>
     /// <exception cref="JournalReadException">The journal can't be read.</exception>
@@ -18,11 +19,12 @@ internal sealed class JournalViewFile(Journal journal, string path)
     {
         PresentEvents present = new();
         long had = Load(present);
-        long last = had;
-        foreach (JournalEntry entry in journal.ReadFrom(had + 1))
+        long last = Take(present, had);
+        if (had > 0 && present.WentBack)
         {
-            present.Add(HomeJournal.Decoded(entry));
-            last = entry.Sequence;
+            present = new PresentEvents();
+            had = 0;
+            last = Take(present, had);
         }
 
         if (last - had >= WorthKeeping)
@@ -34,6 +36,18 @@ internal sealed class JournalViewFile(Journal journal, string path)
         return present.Events;
     }
 
+    private long Take(PresentEvents present, long had)
+    {
+        long last = had;
+        foreach (JournalEvent happened in journal.ReadFrom(had + 1, HomeJournal.Decoded))
+        {
+            present.Add(happened);
+            last++;
+        }
+
+        return last;
+    }
+
     private long Load(PresentEvents present)
     {
         if (journal.LoadView(path) is not var (sequence, content))
@@ -41,14 +55,20 @@ internal sealed class JournalViewFile(Journal journal, string path)
             return 0;
         }
 
-        for (ReadOnlySpan<byte> rest = content; rest.Length > 0;)
+        present.Restore([.. OrderedWork.InOrder(Bodies(content).Chunk(Batch), Decoded).SelectMany(batch => batch)]);
+        return sequence;
+    }
+
+    private static JournalEvent[] Decoded(ReadOnlyMemory<byte>[] bodies) => Array.ConvertAll(bodies, body => JournalEventCodec.Decode(body.Span));
+
+    private static IEnumerable<ReadOnlyMemory<byte>> Bodies(ReadOnlyMemory<byte> content)
+    {
+        for (ReadOnlyMemory<byte> rest = content; rest.Length > 0;)
         {
-            int length = BinaryPrimitives.ReadInt32BigEndian(rest);
-            present.Add(JournalEventCodec.Decode(rest.Slice(sizeof(int), length)));
+            int length = BinaryPrimitives.ReadInt32BigEndian(rest.Span);
+            yield return rest.Slice(sizeof(int), length);
             rest = rest[(sizeof(int) + length)..];
         }
-
-        return sequence;
     }
 
     private void Save(PresentEvents present, long last)

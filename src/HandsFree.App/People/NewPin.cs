@@ -1,5 +1,4 @@
 using HandsFree.App.Composition;
-using HandsFree.App.Unlocking;
 using HandsFree.Store.Keys;
 
 namespace HandsFree.App.People;
@@ -11,26 +10,7 @@ internal static class NewPin
 
     public static (Pin? Pin, string? Error) Read(Surroundings surroundings)
     {
-        (string? text, string? error) = SecretText.Given(surroundings, null, "", Variable);
-        if (error is not null)
-        {
-            return (null, error);
-        }
-
-        if (text is null)
-        {
-            text = SecretText.Asked(surroundings, "New PIN: ");
-            if (text is null)
-            {
-                return (null, $"a new PIN is needed; type it at a terminal, or name a file with {Variable}");
-            }
-
-            if (SecretText.Asked(surroundings, "Again: ") != text)
-            {
-                return (null, "the two differ; nothing was changed");
-            }
-        }
-
-        return Pin.TryParse(text, out Pin? pin, out string? wrong) ? (pin, null) : (null, wrong);
+        (string? text, string? error) = NewSecret.Read(surroundings, "PIN", Variable);
+        return text is null ? (null, error) : Pin.TryParse(text, out Pin? pin, out string? wrong) ? (pin, null) : (null, wrong);
     }
 }

@@ -95,6 +95,32 @@ internal sealed class PeopleDesk(HomeJournal journal, CommandHost host)
             : Refuse("only a supervisor changes somebody else's PIN");
     }
 
+    /// <summary>Sets the digits that unlock a person's locked session when she says them.</summary>
+    public int SetDigits(string person)
+    {
+        if (!journal.People.Has(person))
+        {
+            return Refuse($"nobody with the id {person} is set up; \"handsfree people list\" shows who is");
+        }
+
+        if (!MayManage && Doer != person)
+        {
+            return Refuse("only a supervisor sets somebody else's digits");
+        }
+
+        (string? digits, string? error) = NewSecret.Read(host.Surroundings, "digits", "HANDSFREE_NEW_DIGITS_FILE");
+        error ??= SpokenDigits.Fault(digits!);
+        if (error is not null)
+        {
+            return Refuse(error);
+        }
+
+        (string salt, string hash) = SpokenDigits.Kept(digits!);
+        journal.Desk.Write((id, at) => new SpokenDigitsSet(id, Doer, at, person, salt, hash));
+        host.Surroundings.Out.WriteLine($"{person} can unlock her session with these digits where home.json allows it (\"lock\": \"spokenDigits\").");
+        return ExitCodes.Done;
+    }
+
     /// <summary>Lets a person unlock no more.</summary>
     public int Remove(string person)
     {

@@ -11,12 +11,15 @@ internal static class Continuations
     /// <summary>What may at most speak for a longer sentence where an answer counts as complete.</summary>
     private const double Least = 0.1;
 
+    /// <summary>Too little to be looked at: a hearing may list a hundred such.</summary>
+    private const double Negligible = 0.001;
+
     /// <summary>Whether an answer is complete: the likeliest sentence can't go on, and what could (another one that was possible, or what the
     /// search left out) is not likely. "Goodbye" can't go on, but where it may as well have been the beginning of a reading, more may come.</summary>
     public static bool IsComplete(Grammar grammar, Speech.Hearing hearing) =>
         hearing is { Outcome: HearingOutcome.Heard, Best: { } best }
         && !MayGoOn(grammar, best.Words)
-        && hearing.Unfound + hearing.Candidates.Where(c => MayGoOn(grammar, c.Words)).Sum(c => c.Probability) < Least;
+        && hearing.Unfound + hearing.Candidates.Where(c => c.Probability > Negligible && MayGoOn(grammar, c.Words)).Sum(c => c.Probability) < Least;
 
     /// <summary>True where the grammar has a longer sentence that begins with these words.</summary>
     public static bool MayGoOn(Grammar grammar, string words)

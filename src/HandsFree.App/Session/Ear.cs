@@ -132,7 +132,7 @@ internal sealed class Ear(
             heard = Understanding.Of(hearing, speech.At, ended.Segment.Level.RmsDbfs, settings.WeightUnit);
         }
 
-        queue.Post(new SessionEvent.SpeechOver(speech.Listening, heard));
+        queue.Post(new SessionEvent.SpeechOver(speech.Listening, heard, heard is null ? default : ended.Segment.Samples));
     }
 
     // Speech that the program's own voice or a gap cut off is not answered.

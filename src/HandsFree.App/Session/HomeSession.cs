@@ -28,6 +28,7 @@ internal static class HomeSession
     {
         AnswerQuiet = home.Settings.AnswerAwaited,
         LeadQuiet = home.Settings.LeadAfter,
+        LockAfter = home.Settings.LockAfter,
         WeightUnit = home.Settings.WeightUnit,
     };
 }

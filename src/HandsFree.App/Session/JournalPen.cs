@@ -5,21 +5,36 @@ using HandsFree.Store.Journaling;
 namespace HandsFree.App.Session;
 
 /// <summary>Writes a batch in one piece. The answer comes after the flush, or says that nothing was written.</summary>
-internal sealed class JournalPen(EventJournal<JournalEvent> journal)
+/// <param name="journal">The journal.</param>
+/// <param name="waits">Is told, once a batch, that another program has the journal for longer than one waiting time.</param>
+internal sealed class JournalPen(EventJournal<JournalEvent> journal, Action waits)
 {
+    /// <summary>How many waiting times of the journal a batch waits for its turn: a minute with the program's 5 seconds.</summary>
+    private const int Turns = 12;
+
     /// <summary>Writes; what who looks on is told, and the dialogue's answer.</summary>
     public (SessionNote Note, DialogueEvent Answer) Write(Effect.Record record, DateTimeOffset at)
     {
-        try
+        for (int turn = 1; ; turn++)
         {
-            long last = journal.AppendAll(record.Events);
-            return (
-                new SessionNote.Kept(at, last - record.Events.Count + 1, record.Events),
-                new DialogueEvent.Saved(at, record.Batch, last));
-        }
-        catch (JournalWriteException failure)
-        {
-            return (new SessionNote.NotKept(at, failure.Message), new DialogueEvent.SaveFailed(at, record.Batch, failure.Message));
+            try
+            {
+                long last = journal.AppendAll(record.Events);
+                return (
+                    new SessionNote.Kept(at, last - record.Events.Count + 1, record.Events),
+                    new DialogueEvent.Saved(at, record.Batch, last));
+            }
+            catch (JournalWriteException failure) when (failure.Problem == JournalProblem.Locked && turn < Turns)
+            {
+                if (turn == 1)
+                {
+                    waits();
+                }
+            }
+            catch (JournalWriteException failure)
+            {
+                return (new SessionNote.NotKept(at, failure.Message), new DialogueEvent.SaveFailed(at, record.Batch, failure.Message));
+            }
         }
     }
 }

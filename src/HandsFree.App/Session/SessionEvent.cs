@@ -13,7 +13,8 @@ internal abstract record SessionEvent
     /// <summary>Speech is over.</summary>
     /// <param name="Listening">Number of the listening that was in force when it began.</param>
     /// <param name="Heard">What was made of it; null where there is nothing to tell the dialogue.</param>
-    public sealed record SpeechOver(int Listening, DialogueEvent? Heard) : SessionEvent;
+    /// <param name="Samples">The speech, 16 kHz; empty where nothing was made of it.</param>
+    public sealed record SpeechOver(int Listening, DialogueEvent? Heard, ReadOnlyMemory<float> Samples = default) : SessionEvent;
 
     /// <summary>Something was typed: the keys' way to say anything that can be spoken, also while the program speaks.</summary>
     /// <param name="Text">What.</param>

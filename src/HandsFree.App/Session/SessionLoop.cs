@@ -1,6 +1,7 @@
 using System.Runtime.ExceptionServices;
 using HandsFree.Audio.Devices;
 using HandsFree.Core.Dialogue;
+using HandsFree.Store.Keys;
 
 namespace HandsFree.App.Session;
 
@@ -8,6 +9,8 @@ namespace HandsFree.App.Session;
 /// another thread comes through the queue.</summary>
 internal sealed class SessionLoop : IDisposable
 {
+    private const string LockTimer = "lock";
+
     private readonly SessionParts parts;
     private readonly EchoGate echo;
     private readonly Mouth mouth;
@@ -34,7 +37,7 @@ internal sealed class SessionLoop : IDisposable
         hardware = new Hardware(parts.HasMicrophone, talk);
         mouth = new Mouth(parts.Voice, parts.Loudspeaker, echo, Queue);
         ear = new Ear(parts.Microphone, parts.Detector, parts.Recognizer, parts.Grammars, echo, talk, Queue, parts.Settings);
-        pen = new JournalPen(parts.Journal);
+        pen = new JournalPen(parts.Journal, () => Say("Another program has the record. I wait for it."));
         timers = new SessionTimers(parts.Time, Queue);
         quiet = new QuietWatch(parts.Time, Queue);
         listening = new ListeningInForce(0, new Listening(ListeningKind.Nothing, AnswerAwaited: false), Now);
@@ -59,6 +62,7 @@ internal sealed class SessionLoop : IDisposable
         TellMicrophone(null);
         Carry(parts.Machine.Begin(aide, session, parts.Past ?? parts.Journal.ReadFrom(1).Select(e => e.Event), Now));
         AnswerAll();
+        WatchLock();
         var thread = new Thread(() => Hear(ending.Token)) { IsBackground = true, Name = "ear" };
         thread.Start();
         try
@@ -163,6 +167,10 @@ internal sealed class SessionLoop : IDisposable
                 speaking = false;
                 Take(speech);
                 break;
+            case SessionEvent.Typed typed when state!.Kind == StateKind.Locked:
+                Unlock(parts.Key!.Typed(typed.Text), UnlockedBy.Pin);
+                AnswerAll();
+                break;
             case SessionEvent.Typed typed:
                 DialogueEvent meant = TypedWords.Understand(typed.Text, parts.Grammars.For(listening.For), Now, parts.Settings.WeightUnit);
                 parts.Watcher.Saw(new SessionNote.Heard(Now, meant));
@@ -173,7 +181,7 @@ internal sealed class SessionLoop : IDisposable
                 break;
             case SessionEvent.TimerElapsed elapsed when timers.Take(elapsed):
                 parts.Watcher.Saw(new SessionNote.Clock(Now, elapsed.Name, null));
-                Step(new DialogueEvent.TimerElapsed(Now, elapsed.Name));
+                Step(elapsed.Name == LockTimer ? new DialogueEvent.LockDue(Now) : new DialogueEvent.TimerElapsed(Now, elapsed.Name));
                 break;
             case SessionEvent.QuietOver passed when quiet.Take(passed):
                 led = led || !listening.For.AnswerAwaited;
@@ -220,9 +228,15 @@ internal sealed class SessionLoop : IDisposable
             TellMicrophone(null);
         }
 
-        parts.Watcher.Saw(new SessionNote.Heard(Now, stands ? speech.Heard : null));
+        bool locked = state!.Kind == StateKind.Locked; // digits that unlock are shown to nobody
+        parts.Watcher.Saw(new SessionNote.Heard(Now, stands && !locked ? speech.Heard : null));
         if (stands && speech.Heard is { } heard)
         {
+            if (!locked)
+            {
+                parts.Recorder?.Heard(heard.At, speech.Samples);
+            }
+
             Step(heard);
         }
         else
@@ -249,9 +263,28 @@ internal sealed class SessionLoop : IDisposable
     {
         while (answers.TryDequeue(out DialogueEvent? next))
         {
-            Carry(parts.Machine.Step(state!, next));
+            DialogueStep step = parts.Machine.Step(state!, next);
+            Carry(step);
+
+            // An accepted utterance keeps the session open; so does unlocking. What was put off is put off by the same time.
+            if (next is DialogueEvent.Unlocked or DialogueEvent.LockDue || (next is DialogueEvent.Utterance && step.Effects.Count > 0))
+            {
+                WatchLock();
+            }
         }
     }
+
+    private void WatchLock()
+    {
+        if (parts.Key is not null && state!.Kind is not (StateKind.Locked or StateKind.Ended))
+        {
+            timers.Start(LockTimer, parts.Settings.LockAfter);
+        }
+    }
+
+    private void Unlock(PersonCheck check, UnlockedBy by) => answers.Enqueue(check.IsRight
+        ? new DialogueEvent.Unlocked(Now, by)
+        : new DialogueEvent.UnlockRefused(Now, check.Wait));
 
     private void Carry(DialogueStep step)
     {
@@ -294,6 +327,14 @@ internal sealed class SessionLoop : IDisposable
                 var (note, answer) = pen.Write(record, Now);
                 parts.Watcher.Saw(note);
                 answers.Enqueue(answer);
+                if (note is SessionNote.Kept kept && parts.Recorder?.Saved(kept.Events) is { } unkept)
+                {
+                    parts.Watcher.Saw(new SessionNote.NotKept(Now, unkept));
+                }
+
+                break;
+            case Effect.Unlock unlock:
+                Unlock(parts.Key!.Spoken(unlock.Digits), UnlockedBy.SpokenDigits);
                 break;
             case Effect.StartTimer timer:
                 timers.Start(timer.Name, timer.After);

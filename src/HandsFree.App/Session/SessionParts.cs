@@ -40,6 +40,12 @@ internal sealed record SessionParts
 
     public required ISessionWatcher Watcher { get; init; }
 
+    /// <summary>Unlocks the session; null where nobody is set up, and then it is never locked.</summary>
+    public ISessionKey? Key { get; init; }
+
+    /// <summary>Keeps the recordings of what is saved; null where the home keeps none.</summary>
+    public ISessionRecorder? Recorder { get; init; }
+
     /// <summary>A text of the dialogue in the home's words.</summary>
     public Func<string, string> Wording { get; init; } = static text => text;
 

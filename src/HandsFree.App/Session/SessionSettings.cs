@@ -12,6 +12,9 @@ internal sealed record SessionSettings
     /// <summary>Quiet while nothing was asked, until the program names the next reading.</summary>
     public TimeSpan LeadQuiet { get; init; } = TimeSpan.FromSeconds(20);
 
+    /// <summary>Time in which nothing was accepted, until the session is locked (safety 5).</summary>
+    public TimeSpan LockAfter { get; init; } = TimeSpan.FromMinutes(10);
+
     /// <summary>After the loudspeaker's latency, for the room.</summary>
     public TimeSpan EchoTail { get; init; } = TimeSpan.FromMilliseconds(250);
 

@@ -12,8 +12,8 @@ internal static class AnswerWriter
     /// <summary>What is spoken; below it the lines of a list that was asked for, where there are more than the one that was spoken.</summary>
     public static string Text(AnsweredQuestion answered)
     {
-        IEnumerable<string> lines = answered.BeginsList && (answered.Items.Count > 1 || answered.Items.Any(item => item.IsOverdue))
-            ? answered.Items.Select(item => $"  {item.Item.Text}{(item.IsOverdue ? " Overdue." : "")}")
+        IEnumerable<string> lines = answered.BeginsList && (answered.Items.Count > 1 || answered.Items.Any(item => item.Item.IsOverdue || item.Name is not null))
+            ? answered.Items.Select(item => $"  {(item.Name is { } name ? $"[{name}] " : "")}{item.Item.Text}{(item.Item.IsOverdue ? " Overdue." : "")}")
             : [];
         return string.Join(Environment.NewLine, lines.Prepend(answered.Answer));
     }
@@ -28,11 +28,12 @@ internal static class AnswerWriter
             {
                 room = item.Item.Room,
                 bed = item.Item.Bed,
+                name = item.Name,
                 rank = item.Rank,
                 text = item.Item.Text,
-                overdue = item.IsOverdue,
+                overdue = item.Item.IsOverdue,
             }),
-            since = answered.Since.ToString("yyyy-MM-dd'T'HH:mmzzz", CultureInfo.InvariantCulture),
+            since = answered.Since?.ToString("yyyy-MM-dd'T'HH:mmzzz", CultureInfo.InvariantCulture),
         },
         Options);
 }

@@ -4,8 +4,8 @@ namespace HandsFree.App.ShiftChange;
 
 /// <summary>One line of an answer.</summary>
 /// <param name="Item">Room, bed, rank, text.</param>
-/// <param name="IsOverdue">Whether something in it has waited longer than the home wants.</param>
-internal sealed record AnsweredItem(HandoverItem Item, bool IsOverdue)
+/// <param name="Name">The resident's name where the home shows names.</param>
+internal sealed record AnsweredItem(HandoverItem Item, string? Name)
 {
     /// <summary>The rank's words.</summary>
     public string Rank => Item.Rank switch
@@ -13,6 +13,7 @@ internal sealed record AnsweredItem(HandoverItem Item, bool IsOverdue)
         HandoverRank.ReportNow => "report now",
         HandoverRank.ReportThisShift => "report this shift",
         HandoverRank.RecheckWaiting => "recheck waiting",
+        HandoverRank.Acknowledged => "acknowledged",
         HandoverRank.NotTaken => "not taken",
         HandoverRank.LeftOpen => "left open",
         HandoverRank.NothingYet => "nothing yet",

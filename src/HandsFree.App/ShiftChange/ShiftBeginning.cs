@@ -12,6 +12,14 @@ internal sealed record ShiftBeginning(DateTimeOffset At, string? Remark)
     /// <summary>In the first hour of a shift the list is still that of the shift before: that is when shifts change.</summary>
     private static readonly TimeSpan ChangeOfShift = TimeSpan.FromHours(1);
 
+    /// <summary>The beginning that was typed, else that of the present shift.</summary>
+    /// <returns>Null where what was typed is none.</returns>
+    public static ShiftBeginning? Of(string? typed, HomeSettings settings, IReadOnlyList<JournalEvent> journal, DateTimeOffset now) =>
+        typed is null ? Present(settings, journal, now) : Typed(typed, settings, now);
+
+    /// <summary>What is said to a beginning that is none.</summary>
+    public static string Wrong(string typed) => $"--shift-began is \"{typed}\"; write a time such as 07:00 or 2026-01-31T07:00";
+
     /// <summary>The beginning of the present shift; where nothing was recorded in it, of the last one in which something was, and the
     /// remark says so.</summary>
     public static ShiftBeginning Present(HomeSettings settings, IReadOnlyList<JournalEvent> journal, DateTimeOffset now)

@@ -13,6 +13,8 @@ internal sealed class Unlocker(Surroundings surroundings, int? descriptor)
     /// <summary>The environment variable that names a file with "PERSON PIN".</summary>
     public const string Variable = "HANDSFREE_PIN_FILE";
 
+    private const int CommandWaits = 30;
+
     private (Credential? Credential, string? Error)? given;
 
     /// <summary>The clock.</summary>
@@ -21,16 +23,24 @@ internal sealed class Unlocker(Surroundings surroundings, int? descriptor)
     /// <summary>Whether a PIN was given without asking.</summary>
     public bool IsGiven => descriptor is not null || surroundings.Variable(Variable) is not null;
 
+    /// <summary>A line that must reach who runs the program, though it stops nothing.</summary>
+    public void Warn(string line) => surroundings.Error.WriteLine($"handsfree: {line}");
+
     /// <summary>The journal, or one line that says what is wrong.</summary>
-    public (Journal? Journal, string? Error) Open(string file, string states, Credential? with = null)
+    /// <param name="file">The journal's file.</param>
+    /// <param name="states">This device's part.</param>
+    /// <param name="with">What unlocks it instead of what was given.</param>
+    /// <param name="busySeconds">How long a command waits for its turn. A session waits as often as it must, and says so between.</param>
+    public (Journal? Journal, string? Error) Open(string file, string states, Credential? with = null, int busySeconds = CommandWaits)
     {
+        JournalOptions options = new() { BusySeconds = busySeconds };
         (Credential? credential, string? wrong) = with is null ? given ??= Given() : (with, null);
         if (wrong is not null)
         {
             return (null, wrong);
         }
 
-        JournalOpening opening = Journal.Open(file, new JournalAccess(states, credential ?? new Credential.Device(), surroundings.Time));
+        JournalOpening opening = Journal.Open(file, new JournalAccess(states, credential ?? new Credential.Device(), surroundings.Time), options);
         if (opening.Error?.Problem == JournalProblem.NeedsPin && surroundings.ReadHidden is not null)
         {
             (credential, wrong) = Asked();
@@ -40,7 +50,7 @@ internal sealed class Unlocker(Surroundings surroundings, int? descriptor)
             }
 
             given = (credential, null);
-            opening = Journal.Open(file, new JournalAccess(states, credential, surroundings.Time));
+            opening = Journal.Open(file, new JournalAccess(states, credential, surroundings.Time), options);
         }
 
         return (opening.Journal, opening.Error?.Message);

@@ -27,7 +27,7 @@ internal static class Deciding
         ResidentSet set = turn.Set;
         IReadOnlyList<PastReading> earlier = PastReadings.Of(turn.State.Journal, set.Resident.Id);
         return new DecisionContext(
-            set.Resident, earlier, set.RechecksDone(reading.Value.Sign), turn.At, symptoms ?? ImmutableHashSet<string>.Empty);
+            set.Resident.WithPlans(turn.State.Journal, turn.At), earlier, set.RechecksDone(reading.Value.Sign), turn.At, symptoms ?? ImmutableHashSet<string>.Empty);
     }
 
     /// <summary>The question whose yes would make the decision on a value that is told anyway graver; null else, and where a report as

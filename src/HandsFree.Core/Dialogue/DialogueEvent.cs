@@ -74,4 +74,18 @@ public abstract record DialogueEvent(DateTimeOffset At)
     /// <param name="Batch">The name that <see cref="Effect.Record"/> gave it.</param>
     /// <param name="Why">For the log.</param>
     public sealed record SaveFailed(DateTimeOffset At, string Batch, string Why) : DialogueEvent(At);
+
+    /// <summary>Nothing was accepted for the home's time: the session is to be locked.</summary>
+    /// <param name="At">When.</param>
+    public sealed record LockDue(DateTimeOffset At) : DialogueEvent(At);
+
+    /// <summary>Her PIN, or the digits of her choice, unlocked the session.</summary>
+    /// <param name="At">When.</param>
+    /// <param name="By">With what.</param>
+    public sealed record Unlocked(DateTimeOffset At, UnlockedBy By) : DialogueEvent(At);
+
+    /// <summary>What was typed or said did not unlock the session.</summary>
+    /// <param name="At">When.</param>
+    /// <param name="Wait">How long until another try counts; zero where at once.</param>
+    public sealed record UnlockRefused(DateTimeOffset At, TimeSpan Wait) : DialogueEvent(At);
 }

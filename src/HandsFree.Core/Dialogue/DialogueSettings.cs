@@ -1,4 +1,6 @@
+using HandsFree.Core.Handover;
 using HandsFree.Core.Quantities;
+using HandsFree.Core.Reports;
 
 namespace HandsFree.Core.Dialogue;
 
@@ -32,6 +34,12 @@ public sealed record DialogueSettings
     /// <summary>When the shift began, for the handover by voice; null for all that the journal holds.</summary>
     public DateTimeOffset? ShiftBegan { get; init; }
 
+    /// <summary>When the home's shifts begin, for "since the last shift".</summary>
+    public ShiftClock Shifts { get; init; } = new(TimeZoneInfo.Utc, [new TimeOnly(7, 0), new TimeOnly(15, 0), new TimeOnly(23, 0)]);
+
+    /// <summary>After what time reports and rechecks are overdue.</summary>
+    public Overdue Overdue { get; init; } = Overdue.Default;
+
     /// <summary>Seconds of a pulse count: 30, or 60 where the home wants it.</summary>
     public int PulseCountSeconds { get; init; } = 30;
 
@@ -44,6 +52,9 @@ public sealed record DialogueSettings
     /// <summary>What is taken from everyone in this round, in the order in which the program asks.</summary>
     public IReadOnlyList<VitalSign> Due { get; init; } =
         [VitalSign.Temperature, VitalSign.Pulse, VitalSign.Respirations, VitalSign.BloodPressure, VitalSign.OxygenSaturation];
+
+    /// <summary>A locked session is unlocked by spoken digits of her choice too, not only by PIN.</summary>
+    public bool UnlocksBySpokenDigits { get; init; }
 
     /// <summary>Sample phrases of a grammar, for "options" and the third prompt; from the grammar tree.</summary>
     public Func<Listening, IReadOnlyList<string>> SamplePhrases { get; init; } = static _ => [];

@@ -42,6 +42,10 @@ public abstract record Effect
     /// <param name="Name">Its name.</param>
     public sealed record StopTimer(string Name) : Effect;
 
+    /// <summary>Ask whether these digits unlock the session; answered with Unlocked or UnlockRefused.</summary>
+    /// <param name="Digits">What was said.</param>
+    public sealed record Unlock(string Digits) : Effect;
+
     /// <summary>The session is over.</summary>
     public sealed record End : Effect;
 }

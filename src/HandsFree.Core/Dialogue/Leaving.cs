@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using HandsFree.Core.Journal;
 using HandsFree.Core.Quantities;
 using HandsFree.Core.Reports;
@@ -57,7 +58,7 @@ internal static class Leaving
         turn = turn.Set.Waiting.Aggregate(turn, ReportUndone);
         turn = PostureTest.End(turn);
         turn = turn.Set.RestingSince is null ? turn : RestClock.End(turn);
-        ResidentSet set = turn.Set with { Late = false, Upcoming = Observations.Circumstances.Unsaid };
+        ResidentSet set = turn.Set with { Late = false, Symptoms = ImmutableDictionary<VitalSign, ImmutableHashSet<string>>.Empty, Upcoming = Observations.Circumstances.Unsaid };
         return turn with { State = turn.State with { Set = null, Left = turn.State.Left.SetItem(set.Resident.Id, set) } };
     }
 

@@ -19,6 +19,7 @@ internal static class Listens
         Stage.AwaitingAnswer { Question: Question.TakenJustNow } => new(ListeningKind.NowOrBefore),
         Stage.AwaitingNotTaken or Stage.AwaitingAnswer or Stage.AwaitingUndo or Stage.NotSaved => new(ListeningKind.YesNo),
         Stage.Paused => new(ListeningKind.Commands, AnswerAwaited: false),
+        Stage.Locked s => new(s.Spoken ? ListeningKind.SecondIdentifier : ListeningKind.Commands, AnswerAwaited: false),
         Stage.Handover => new(ListeningKind.Handover, AnswerAwaited: false),
         Stage.Saving or Stage.Ended => new(ListeningKind.Nothing, AnswerAwaited: false),
         _ => throw new ArgumentOutOfRangeException(nameof(state), state.Kind, "no grammar for this state"),

@@ -12,8 +12,10 @@ internal static class Recording
 {
     private const int MostRechecks = 2;
 
+    /// <summary>Records, or asks first for a symptom that would change the decision; it is asked for once at a bed.</summary>
     public static Turn RecordOrAsk(this Turn turn, Confirmed confirmed, string? amends) =>
-        turn.SymptomQuestion(confirmed.Reading) is { } question
+        turn.Set.Symptoms.TryGetValue(confirmed.Reading.Value.Sign, out ImmutableHashSet<string>? said) ? turn.Record(confirmed, amends, said).Save()
+        : turn.SymptomQuestion(confirmed.Reading) is { } question
             ? turn.Ask(new Stage.AwaitingAnswer(Question.Symptom, question.Text)
             {
                 Confirmed = confirmed,

@@ -27,6 +27,7 @@ internal static class Screens
             Stage.Saving => Waits("saving"),
             Stage.NotSaved => Waits("NOT SAVED: try again, yes or no"),
             Stage.Paused => Waits("paused"),
+            Stage.Locked => Waits("locked: type your PIN"),
             Stage.Handover => Waits("handover"),
             Stage.Ended => Waits("goodbye"),
             _ => throw new ArgumentOutOfRangeException(nameof(state), state.Kind, "no screen for this state"),

@@ -51,6 +51,9 @@ public enum StateKind
     /// <summary>Paused.</summary>
     Paused,
 
+    /// <summary>Locked: nothing of a resident is shown or said until she has unlocked it.</summary>
+    Locked,
+
     /// <summary>Questions of the handover.</summary>
     Handover,
 

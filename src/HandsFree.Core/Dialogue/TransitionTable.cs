@@ -21,9 +21,10 @@ internal static class TransitionTable
         SavingState.Page(),
         NotSavedState.Page(),
         PausedState.Page(),
+        LockedState.Page(),
         HandoverState.Page(),
         EndedState.Page(),
-    }.ToDictionary(p => p.State);
+    }.Select(page => page.WithLock()).ToDictionary(p => p.State);
 
     public static Row Find(StateKind state, Trigger trigger) => Pages[state].Rows[trigger];
 }

@@ -42,4 +42,7 @@ internal enum Trigger
     Played,
     Saved,
     SaveFailed,
+    LockDue,
+    Unlocked,
+    UnlockRefused,
 }

@@ -15,6 +15,9 @@ internal static class Triggers
         DialogueEvent.Played => Trigger.Played,
         DialogueEvent.Saved => Trigger.Saved,
         DialogueEvent.SaveFailed => Trigger.SaveFailed,
+        DialogueEvent.LockDue => Trigger.LockDue,
+        DialogueEvent.Unlocked => Trigger.Unlocked,
+        DialogueEvent.UnlockRefused => Trigger.UnlockRefused,
         _ => throw new ArgumentOutOfRangeException(nameof(happened), happened.GetType().Name, "no such event"),
     };
 

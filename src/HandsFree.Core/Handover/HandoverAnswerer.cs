@@ -7,12 +7,37 @@ namespace HandsFree.Core.Handover;
 /// <summary>Answers the questions of the change of shift from a view. Pure.</summary>
 public static class HandoverAnswerer
 {
-    /// <summary>The answer to one question.</summary>
+    /// <summary>The answer to one question from a record, with the beginning that the listener chose.</summary>
+    /// <param name="record">Journal, residents, times.</param>
+    /// <param name="query">The question.</param>
+    /// <param name="cursor">Where the listener stands; <see cref="HandoverCursor.Start"/> at first.</param>
+    public static HandoverAnswer Answer(HandoverRecord record, Meaning.Query query, HandoverCursor cursor)
+    {
+        if (query is not { Kind: QueryKind.Since, Since: { } said })
+        {
+            DateTimeOffset? since = cursor.Since ?? record.Time.Since;
+            return Answer(record.View(since), query, cursor) with { Since = since };
+        }
+
+        // The list in hand again, from then on.
+        DateTimeOffset from = record.Clock.Of(said, record.Time.Now ?? throw new InvalidOperationException("\"since\" needs the present moment"));
+        HandoverCursor anew = cursor with { Since = from, Index = 0, SaidAsTold = null };
+        HandoverAnswer answer = Begin(record.View(from), anew);
+        return answer with { Text = Sentence.Join($"Since {HandoverTexts.Moment(from, record.Time.Now)}:", answer.Text), Since = from };
+    }
+
+    /// <summary>The answer to one question from a view.</summary>
     /// <param name="view">What the journal says.</param>
     /// <param name="query">The question.</param>
     /// <param name="cursor">Where the listener stands; <see cref="HandoverCursor.Start"/> at first.</param>
     public static HandoverAnswer Answer(HandoverView view, Meaning.Query query, HandoverCursor cursor)
     {
+        if (query.Kind == QueryKind.Told)
+        {
+            return Telling.Answer(view, query.Whom ?? Reports.Told.Nurse, cursor);
+        }
+
+        cursor = cursor with { SaidAsTold = null };
         switch (query.Kind)
         {
             case QueryKind.Next:
@@ -23,12 +48,14 @@ public static class HandoverAnswerer
                 return Move(view, cursor, 0);
             case QueryKind.Details:
                 return Details(view, cursor);
-            case QueryKind.LastPulse:
-                return LastPulse(view, cursor);
+            case QueryKind.LastValue when query.Room is null:
+                return LastValue(view, query.Sign ?? VitalSign.Pulse, cursor);
+            case QueryKind.SinceWhen or QueryKind.Since:
+                return new HandoverAnswer(SinceWhen(view), HandoverLists.Items(view, cursor), cursor);
             case QueryKind.Goodbye:
                 return new HandoverAnswer("Goodbye.", [], cursor, IsGoodbye: true);
             default:
-                return Begin(view, new HandoverCursor(query.Kind, query.Room, 0));
+                return Begin(view, new HandoverCursor(query.Kind, query.Room, 0) { Bed = query.Bed, Sign = query.Sign, Since = cursor.Since });
         }
     }
 
@@ -60,32 +87,31 @@ public static class HandoverAnswerer
 
     private static HandoverAnswer Details(HandoverView view, HandoverCursor cursor)
     {
-        IReadOnlyList<HandoverEntry> entries = HandoverLists.Entries(view, cursor);
         IReadOnlyList<HandoverItem> items = HandoverLists.Items(view, cursor);
-        return cursor.Index >= 0 && cursor.Index < entries.Count
-            ? new HandoverAnswer(HandoverTexts.LastValues(entries[cursor.Index]), items, cursor)
+        return InHand(view, cursor) is { } entry
+            ? new HandoverAnswer(HandoverTexts.Details(entry), items, cursor)
             : new HandoverAnswer("Details of which room? Say the room.", items, cursor);
     }
 
-    private static HandoverAnswer LastPulse(HandoverView view, HandoverCursor cursor)
+    // Of the resident in hand; where nobody is, the reading that was taken last in the home.
+    private static HandoverAnswer LastValue(HandoverView view, VitalSign sign, HandoverCursor cursor)
     {
-        IReadOnlyList<HandoverEntry> entries = HandoverLists.Entries(view, cursor);
-        HandoverEntry? asked = cursor.Index >= 0 && cursor.Index < entries.Count
-            ? entries[cursor.Index]
-            : view.Entries.Where(e => e.Last.ContainsKey(VitalSign.Pulse))
-                .OrderByDescending(e => e.Last[VitalSign.Pulse].Confirmed.By.MeasuredAt).FirstOrDefault();
-        return asked switch
+        HandoverEntry? asked = InHand(view, cursor)
+            ?? view.Entries.Where(e => e.Last.ContainsKey(sign)).MaxBy(e => e.Last[sign].Confirmed.By.MeasuredAt);
+        if (asked is null)
         {
-            null => new HandoverAnswer("No pulse was taken.", [], cursor),
-            _ when !asked.Last.ContainsKey(VitalSign.Pulse) =>
-                new HandoverAnswer($"{HandoverTexts.Place(asked.Resident)}: pulse was not taken.", [], cursor),
-            _ => One(asked, cursor),
-        };
+            return new HandoverAnswer($"No {SignNames.Of(sign)} was taken.", [], cursor);
+        }
+
+        string text = HandoverTexts.LastValue(asked, sign, view.Time);
+        return new HandoverAnswer(text, [HandoverLists.Item(asked, text)], cursor);
     }
 
-    private static HandoverAnswer One(HandoverEntry entry, HandoverCursor cursor)
-    {
-        string text = $"{HandoverTexts.Place(entry.Resident)}: {HandoverTexts.LastValue(entry.Last[VitalSign.Pulse], entry.Resident)}.";
-        return new HandoverAnswer(text, [new HandoverItem(entry.Resident.Room, entry.Resident.Bed, entry.Rank, text)], cursor);
-    }
+    /// <summary>The resident who was named last, or null.</summary>
+    internal static HandoverEntry? InHand(HandoverView view, HandoverCursor cursor) =>
+        cursor.Index >= 0 ? HandoverLists.Entries(view, cursor).ElementAtOrDefault(cursor.Index) : null;
+
+    private static string SinceWhen(HandoverView view) => view.Time.Since is { } since
+        ? $"Since {HandoverTexts.Moment(since, view.Time.Now)}."
+        : "Since the record began.";
 }

@@ -1,5 +1,6 @@
 using HandsFree.Core.Journal;
 using HandsFree.Core.Quantities;
+using HandsFree.Core.Reports;
 using HandsFree.Core.Residents;
 
 namespace HandsFree.Core.Handover;
@@ -16,15 +17,33 @@ namespace HandsFree.Core.Handover;
 public sealed record HandoverEntry(
     Resident Resident,
     HandoverRank Rank,
-    IReadOnlyList<ReportOpened> Reports,
+    IReadOnlyList<Report> Reports,
     IReadOnlyList<RecheckAsked> Rechecks,
     IReadOnlyList<NotTakenRecorded> NotTaken,
     IReadOnlyList<LeftOpen> LeftOpen,
     IReadOnlyDictionary<VitalSign, ReadingRecorded> Last,
     IReadOnlyList<ReadingRecorded> Readings)
 {
-    /// <summary>What must be known of the reports: a reading that one rests on was amended.</summary>
-    public IReadOnlyList<ReportNoted> Notes { get; init; } = [];
+    /// <summary>Reports that a nurse acknowledged since the list began, or whose plan stands.</summary>
+    public IReadOnlyList<Report> Acknowledged { get; init; } = [];
+
+    /// <summary>Plans that stand, the latest first.</summary>
+    public IReadOnlyList<PlanMade> Plans { get; init; } = [];
+
+    /// <summary>The last reading of each sign, also where it is from before the list begins.</summary>
+    public IReadOnlyDictionary<VitalSign, ReadingRecorded> LastEver { get; init; } = new Dictionary<VitalSign, ReadingRecorded>();
+
+    /// <summary>Nobody has been there since the list began; whether a report of before is open or not.</summary>
+    public bool NotVisited => Last.Count == 0 && NotTaken.Count == 0 && Resident.Room > 0;
+
+    /// <summary>She came to her place since the list began or in the last days, or her first readings are in the list.</summary>
+    public bool IsNew { get; init; }
+
+    /// <summary>Since the list began something of a report or a plan happened, a reading was amended, or the rules spoke.</summary>
+    public bool IsChanged { get; init; }
+
+    /// <summary>A report or a recheck has waited longer than the home wants.</summary>
+    public bool IsOverdue { get; init; }
 
     /// <summary>The reading that was there before, by the id of the corrected one.</summary>
     public IReadOnlyDictionary<string, ReadingRecorded> CorrectedFrom { get; init; } = new Dictionary<string, ReadingRecorded>();

@@ -12,6 +12,9 @@ public enum HandoverRank
     /// <summary>A recheck was asked for and not done.</summary>
     RecheckWaiting,
 
+    /// <summary>A nurse acknowledged a report since the list began, or her plan stands.</summary>
+    Acknowledged,
+
     /// <summary>Something was not taken, with a reason.</summary>
     NotTaken,
 

@@ -2,7 +2,6 @@ using System.Globalization;
 using HandsFree.Core.Dialogue;
 using HandsFree.Core.Journal;
 using HandsFree.Core.Quantities;
-using HandsFree.Core.Reports;
 using HandsFree.Core.Residents;
 
 namespace HandsFree.Core.Handover;
@@ -11,28 +10,36 @@ namespace HandsFree.Core.Handover;
 internal static class HandoverTexts
 {
     public static string Place(Resident resident) =>
+        resident.Room == 0 ? $"Resident {resident.Id}, no longer on the roster" :
         resident.Bed is { } bed ? $"Room {resident.Room} bed {bed.ToUpperInvariant()}" : $"Room {resident.Room}";
 
     /// <summary>The line of one resident: the gravest thing first, then what else is not in order.</summary>
-    public static string Line(HandoverEntry entry)
+    public static string Line(HandoverEntry entry) => Line(entry, Parts(entry));
+
+    private static List<string> Parts(HandoverEntry entry)
     {
-        List<string> parts = [.. ReportParts(entry), .. RecheckParts(entry), .. MissingParts(entry)];
-        return parts.Count > 0 ? Line(entry, parts) : Line(entry, [entry.Last.Count == 0 ? "nothing taken yet" : "in order"]);
+        List<string> parts = [.. ReportParts(entry), .. RecheckParts(entry), .. ReportTexts.Acknowledged(entry), .. MissingParts(entry)];
+        return parts.Count > 0 ? parts : [entry.Last.Count == 0 ? "nothing taken yet" : "in order"];
     }
+
+    private static string Place(Move move) => move.FromBed is { } bed ? $"room {move.FromRoom} bed {bed.ToUpperInvariant()}" : $"room {move.FromRoom}";
 
     public static string Reports(HandoverEntry entry) => Line(entry, ReportParts(entry));
 
     public static string Rechecks(HandoverEntry entry) => Line(entry, RecheckParts(entry));
 
-    public static string Missing(HandoverEntry entry) =>
-        entry.Rank == HandoverRank.NothingYet ? Line(entry) : Line(entry, MissingParts(entry));
+    public static string Missing(HandoverEntry entry) => Line(entry, entry.NotVisited ? ["nothing taken yet"] : MissingParts(entry));
 
     private static string Line(HandoverEntry entry, IEnumerable<string> parts) => $"{Place(entry.Resident)}: {string.Join("; ", parts)}.";
 
-    private static IEnumerable<string> ReportParts(HandoverEntry entry) => entry.Reports.Select(r => Report(r, entry));
+    /// <summary>What is new of her, then her line.</summary>
+    public static string NewOrChanged(HandoverEntry entry) => !entry.IsNew ? Line(entry)
+        : Line(entry, [$"new here{(entry.Resident.Moved is { } move ? $", from {Place(move)}" : "")}", .. Parts(entry)]);
+
+    private static IEnumerable<string> ReportParts(HandoverEntry entry) => entry.Reports.Select(r => ReportTexts.Of(r, entry));
 
     private static IEnumerable<string> RecheckParts(HandoverEntry entry) =>
-        entry.Rechecks.Select(r => $"recheck waits, {SignNames.Of(r.Sign)}, since {r.At.ToString("H:mm", CultureInfo.InvariantCulture)}");
+        entry.Rechecks.Select(r => $"recheck waits, {SignNames.Of(r.Sign)}, since {Time(r.At)}");
 
     private static IEnumerable<string> MissingParts(HandoverEntry entry) =>
         NotTaken(entry).Concat(entry.LeftOpen.Count > 0 ? [$"left open, {Signs(entry.LeftOpen.Select(o => o.Sign))}"] : []);
@@ -59,20 +66,27 @@ internal static class HandoverTexts
 
     public static string Said(ReadingRecorded reading) => ReadBackTexts.Of(reading.Confirmed.Reading);
 
-    private static string Time(ReadingRecorded reading) =>
-        (reading.Confirmed.By.Late ? "about " : "") + reading.Confirmed.By.MeasuredAt.ToString("H:mm", CultureInfo.InvariantCulture);
+    public static string Time(ReadingRecorded reading) => (reading.Confirmed.By.Late ? "about " : "") + Time(reading.Confirmed.By.MeasuredAt);
 
-    private static string Report(ReportOpened report, HandoverEntry entry)
-    {
-        string when = report.Urgency == ReportUrgency.Now ? "report now" : "report this shift";
-        List<string> values = [.. entry.Readings.Where(r => report.Readings.Contains(r.Id))
-            .Select((r, i) => i == 0 ? Said(r) : $"then {ReadBackTexts.Value(r.Confirmed.Reading.Value)}")];
-        string what = values.Count > 0 ? string.Join(", ", values) : report.Situation;
-        return $"{when}, {what}{(report.Sign is { } sign ? Usual(sign, entry.Resident) : "")}{Notes(report, entry)}";
-    }
+    public static string Time(DateTimeOffset at) => at.ToString("H:mm", CultureInfo.InvariantCulture);
 
-    private static string Notes(ReportOpened report, HandoverEntry entry) =>
-        string.Concat(entry.Notes.Where(n => n.Report == report.Id).Select(n => $", {n.Text}"));
+    /// <summary>The time alone where it is of the day that is spoken of, else with the day before it.</summary>
+    public static string Moment(DateTimeOffset at, DateTimeOffset? now) => now is not { } here || here.ToOffset(at.Offset).Date == at.Date
+        ? Time(at)
+        : at.ToString(here - at < TimeSpan.FromDays(6) ? "dddd H:mm" : "MMMM d H:mm", CultureInfo.InvariantCulture);
+
+    /// <summary>The last value of one sign; where it was not taken since the list began, that, and the last one before.</summary>
+    public static string LastValue(HandoverEntry entry, VitalSign sign, HandoverTime time) =>
+        entry.Last.TryGetValue(sign, out ReadingRecorded? last) ? $"{Place(entry.Resident)}: {LastValue(last, entry.Resident)}{Corrected(last, entry)}."
+        : entry.LastEver.TryGetValue(sign, out ReadingRecorded? before)
+            ? $"{Place(entry.Resident)}: {SignNames.Of(sign)} not taken since {Moment(time.Since ?? before.At, time.Now)}; before, {Said(before)}, {Moment(before.Confirmed.By.MeasuredAt, time.Now)}{Usual(sign, entry.Resident)}."
+            : $"{Place(entry.Resident)}: {SignNames.Of(sign)} was not taken.";
+
+    /// <summary>What the reports rest on, with times, and who knows; then the last values.</summary>
+    public static string Details(HandoverEntry entry) => entry.Reports.Count == 0
+        ? LastValues(entry)
+        : Sentence.Join(
+            Line(entry, entry.Reports.Select(r => ReportTexts.InDetail(r, entry))), entry.Last.Count == 0 ? "" : $"Last values: {Values(entry)}.");
 
     private static IEnumerable<string> NotTaken(HandoverEntry entry) =>
         entry.NotTaken.GroupBy(n => n.Reason).Select(g =>
@@ -80,7 +94,8 @@ internal static class HandoverTexts
 
     private static string Signs(IEnumerable<VitalSign> signs) => Sentence.List([.. signs.Distinct().Select(SignNames.Of)]);
 
-    private static string Usual(VitalSign sign, Resident resident)
+    /// <summary>", usual seven two"; empty where nothing is.</summary>
+    public static string Usual(VitalSign sign, Resident resident)
     {
         decimal? Median(LimitedValue value) => resident.UsualValues.FirstOrDefault(u => u.Value == value)?.Median;
         string? usual = sign switch

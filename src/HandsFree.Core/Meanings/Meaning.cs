@@ -1,5 +1,6 @@
 using HandsFree.Core.Observations;
 using HandsFree.Core.Quantities;
+using HandsFree.Core.Reports;
 
 namespace HandsFree.Core.Meanings;
 
@@ -71,8 +72,21 @@ public abstract record Meaning
 
     /// <summary>A question at the change of shift.</summary>
     /// <param name="Kind">Which question.</param>
-    /// <param name="Room">The room asked for, with <see cref="QueryKind.Room"/> alone.</param>
-    public sealed record Query(QueryKind Kind, int? Room) : Meaning;
+    /// <param name="Room">The room asked for, with <see cref="QueryKind.Room"/> and <see cref="QueryKind.LastValue"/>.</param>
+    public sealed record Query(QueryKind Kind, int? Room) : Meaning
+    {
+        /// <summary>The bed, a to d, where it was said with the room.</summary>
+        public string? Bed { get; init; }
+
+        /// <summary>The vital sign, with <see cref="QueryKind.LastValue"/> alone.</summary>
+        public VitalSign? Sign { get; init; }
+
+        /// <summary>From when on, with <see cref="QueryKind.Since"/> alone.</summary>
+        public SinceSaid? Since { get; init; }
+
+        /// <summary>Who was told, with <see cref="QueryKind.Told"/> alone.</summary>
+        public Told? Whom { get; init; }
+    }
 
     /// <summary>"I'm worried about …": a report without a number.</summary>
     public sealed record Worried : Meaning;

@@ -17,6 +17,8 @@ public static class MeaningMap
 
     private static Meaning? FromRecord(SemanticRecord record, WeightUnit weightUnit) => record switch
     {
+        _ when record["query"] is SemanticText text => QueryMap.From(text.Value, record),
+        _ when record["told"] is SemanticText text => QueryMap.Told(text.Value),
         _ when record["not taken"] is SemanticText text => NotTaken(text.Value, record["kind"]),
         _ when record["kind"] is SemanticText kind => ReadingMap.From(kind.Value, record, weightUnit),
         _ when record["value"] is { } number => SpokenNumberMap.From(number) is { } n ? new Meaning.ValueAlone(n) : null,
@@ -28,7 +30,6 @@ public static class MeaningMap
         _ when record["round"] is SemanticText text => Words.Round.TryGetValue(text.Value, out RoundWord r) ? new Meaning.AboutRound(r) : null,
         _ when record["hedge"] is SemanticTruth { Value: true } => new Meaning.Hedge(),
         _ when record["worried"] is SemanticTruth { Value: true } => new Meaning.Worried(),
-        _ when record["query"] is SemanticText text => Query(text.Value, record["room"]),
         _ when record["room"] is SemanticNumber room => Place(room.Value, record["bed"]),
         _ when record["born"] is SemanticText date => Born(date.Value),
         _ when record["band"] is SemanticText band => Band(band.Value),
@@ -51,17 +52,6 @@ public static class MeaningMap
     private static Meaning? Command(string text) =>
         Words.Commands.TryGetValue(text, out CommandWord word) ? new Meaning.Command(word) : NotTaken(text, null);
 
-    private static Meaning.Query? Query(string text, SemanticValue? room)
-    {
-        if (!Words.Queries.TryGetValue(text, out QueryKind kind))
-        {
-            return null;
-        }
-
-        int? asked = room is SemanticNumber n && IsRoom(n.Value) ? (int)n.Value : null;
-        return kind == QueryKind.Room && asked is null ? null : new Meaning.Query(kind, asked);
-    }
-
     private static Meaning? Place(decimal room, SemanticValue? bed) => bed switch
     {
         _ when !IsRoom(room) => new Meaning.NotPossible(null, new SpokenNumber(room), "a room is a whole number from 1 to 999"),
@@ -70,7 +60,8 @@ public static class MeaningMap
         _ => null,
     };
 
-    private static bool IsRoom(decimal room) => room is >= 1 and <= 999 && decimal.Truncate(room) == room;
+    /// <summary>Whether a number can be a room's.</summary>
+    public static bool IsRoom(decimal room) => room is >= 1 and <= 999 && decimal.Truncate(room) == room;
 
     private static Meaning.BirthDate? Born(string text)
     {

@@ -33,8 +33,23 @@ public enum QueryKind
     /// <summary>"Who has a fever".</summary>
     WhoHasAFever,
 
-    /// <summary>"Last pulse".</summary>
-    LastPulse,
+    /// <summary>"Last pulse", "temperature of room twelve".</summary>
+    LastValue,
+
+    /// <summary>"Who is new", "who changed".</summary>
+    WhoIsNewOrChanged,
+
+    /// <summary>"How many are left".</summary>
+    HowManyAreLeft,
+
+    /// <summary>"Since when".</summary>
+    SinceWhen,
+
+    /// <summary>"Since three", "since the last shift".</summary>
+    Since,
+
+    /// <summary>"Told the nurse": no question, but said of the report that was named last.</summary>
+    Told,
 
     /// <summary>"Room twelve", "how is room twelve".</summary>
     Room,

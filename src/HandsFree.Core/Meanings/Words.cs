@@ -75,7 +75,12 @@ internal static class Words
         ["who was not taken"] = QueryKind.WhoWasNotTaken,
         ["who refused"] = QueryKind.WhoRefused,
         ["who has a fever"] = QueryKind.WhoHasAFever,
-        ["last pulse"] = QueryKind.LastPulse,
+        ["last pulse"] = QueryKind.LastValue,
+        ["last"] = QueryKind.LastValue,
+        ["who is new or changed"] = QueryKind.WhoIsNewOrChanged,
+        ["how many are left"] = QueryKind.HowManyAreLeft,
+        ["since when"] = QueryKind.SinceWhen,
+        ["since"] = QueryKind.Since,
         ["room"] = QueryKind.Room,
         ["goodbye"] = QueryKind.Goodbye,
     };

@@ -20,6 +20,9 @@ public sealed record Resident
     /// <summary>Bed letter a to d in lower case, or null in a room of one bed.</summary>
     public string? Bed { get; init; }
 
+    /// <summary>The unit (wing, floor, household) as the home calls it; null where the home has one alone.</summary>
+    public string? Unit { get; init; }
+
     /// <summary>Date of birth; day and month are the usual second identifier.</summary>
     public required DateOnly Born { get; init; }
 

@@ -13,6 +13,9 @@ public sealed record Roster(IReadOnlyList<Resident> Residents)
     /// <summary>The resident of that id, or null.</summary>
     public Resident? ById(string id) => Residents.FirstOrDefault(r => r.Id == id);
 
+    /// <summary>The units that residents live in, by name; none where the roster names none.</summary>
+    public IReadOnlyList<string> Units => [.. Residents.Select(r => r.Unit).OfType<string>().Distinct(StringComparer.OrdinalIgnoreCase).Order(StringComparer.OrdinalIgnoreCase)];
+
     /// <summary>Whether another resident has the same name: an alert is said.</summary>
     public bool SharesName(Resident resident) => SharingName(resident).Count > 0;
 

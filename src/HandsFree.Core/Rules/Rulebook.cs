@@ -1,7 +1,9 @@
 using HandsFree.Core.Observations;
+using HandsFree.Core.Residents;
 using HandsFree.Core.Rules.Evaluation;
 using HandsFree.Core.Rules.Figures;
 using HandsFree.Core.Rules.Files;
+using HandsFree.Core.Rules.Limits;
 
 namespace HandsFree.Core.Rules;
 
@@ -56,6 +58,12 @@ public sealed class Rulebook : IRulebook
 
         return Weighing.Decide(hits, danger, Hash);
     }
+
+    /// <summary>The lines beyond which a nurse is told of a single value of a resident: her orders, the home's limits, the defaults.</summary>
+    /// <param name="value">Of which number.</param>
+    /// <param name="context">The resident and the moment.</param>
+    /// <param name="usual">What is usual for her, in the unit of the value; null where it is not known.</param>
+    public ReportLimits LimitsOf(LimitedValue value, DecisionContext context, decimal? usual) => LimitFinding.Of(rules, value, context, usual);
 
     /// <summary>Every rule, in the order in which they are asked, as a person may read it.</summary>
     public IReadOnlyList<RuleListing> Describe() =>

@@ -18,6 +18,9 @@ public static class RosterColumns
     /// <summary>a to d; empty in a room of one bed.</summary>
     public const string Bed = "bed";
 
+    /// <summary>The unit as the home calls it; empty where it has one alone.</summary>
+    public const string Unit = "unit";
+
     /// <summary>Year, month and day: 1931-03-09.</summary>
     public const string Born = "born";
 
@@ -63,7 +66,7 @@ public static class RosterColumns
     /// <summary>All of them.</summary>
     public static IReadOnlyList<string> All { get; } =
     [
-        Id, Name, OfficialName, Room, Bed, Born, BandNumber, OrderedLimits, Arms, UsualValues, Oxygen, ArmCentimetres, Devices, Conditions, Schedule,
+        Id, Name, OfficialName, Room, Bed, Unit, Born, BandNumber, OrderedLimits, Arms, UsualValues, Oxygen, ArmCentimetres, Devices, Conditions, Schedule,
         UsualFrozen, Isolation, PostureTest, Away,
     ];
 

@@ -43,6 +43,7 @@ public static class RosterCsv
         OfficialName = row[RosterColumns.OfficialName]?.Text,
         Room = cells.Whole(row[RosterColumns.Room], 1, 999),
         Bed = cells.Bed(row[RosterColumns.Bed]),
+        Unit = row[RosterColumns.Unit]?.Text,
         Born = cells.Day(row[RosterColumns.Born]),
         BandNumber = cells.BandNumber(row[RosterColumns.BandNumber]),
         OrderedLimits = cells.Each(row[RosterColumns.OrderedLimits], cells.Limit),

@@ -22,6 +22,7 @@ public static class RosterMerge
             OfficialName = Of(RosterColumns.OfficialName, r => r.OfficialName),
             Room = Of(RosterColumns.Room, r => r.Room),
             Bed = Of(imported.Given.Contains(RosterColumns.Bed) ? RosterColumns.Bed : RosterColumns.Room, r => r.Bed),
+            Unit = Of(RosterColumns.Unit, r => r.Unit),
             Born = Of(RosterColumns.Born, r => r.Born),
             BandNumber = Of(RosterColumns.BandNumber, r => r.BandNumber),
             OrderedLimits = Of(RosterColumns.OrderedLimits, r => r.OrderedLimits),

@@ -93,7 +93,7 @@ internal sealed class DecoderState : IDisposable
         if (gathered[tensor].Length < needed)
         {
             ArrayPool<float>.Shared.Return(gathered[tensor]);
-            gathered[tensor] = ArrayPool<float>.Shared.Rent(2 * needed);
+            gathered[tensor] = ArrayPool<float>.Shared.Rent(needed + (needed / 4));
         }
 
         for (int row = 0; row < rows.Length && last is not null; row++)

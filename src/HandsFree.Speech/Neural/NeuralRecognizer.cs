@@ -7,9 +7,6 @@ namespace HandsFree.Speech.Neural;
 /// <summary>The encoder-decoder model under a hard grammar. Start it with <see cref="Open"/>.</summary>
 public sealed class NeuralRecognizer : IRecognizer, IGathersEvidence
 {
-    /// <summary>A grammar that repeats without end unfolds without end; an automaton that grew beyond this is made anew.</summary>
-    private const int MostStates = 30_000;
-
     private const int LeastSamples = 16_000;
 
     /// <summary>No sentence of ours is longer than 20 s, and the encoder's memory grows with the square of the length.</summary>
@@ -17,13 +14,14 @@ public sealed class NeuralRecognizer : IRecognizer, IGathersEvidence
     private static readonly PosteriorParameters Parameters = PosteriorParameters.Carried("neural-posterior.json");
     private readonly NeuralModel model;
     private readonly GrammarSearch search;
-    private readonly Dictionary<Grammar, WrittenAutomaton> automata = [];
+    private readonly WrittenAutomata automata;
     private bool disposed;
 
     private NeuralRecognizer(NeuralModel model)
     {
         this.model = model;
         search = new(model, new SearchOptions());
+        automata = new(model.Vocabulary);
     }
 
     /// <inheritdoc/>
@@ -47,7 +45,7 @@ public sealed class NeuralRecognizer : IRecognizer, IGathersEvidence
     public void Prepare(Grammar grammar)
     {
         ObjectDisposedException.ThrowIf(disposed, this);
-        WrittenAutomaton automaton = Automaton(grammar);
+        WrittenAutomaton automaton = automata.Of(grammar);
         automaton.Tokens(automaton.Start);
     }
 
@@ -77,7 +75,7 @@ public sealed class NeuralRecognizer : IRecognizer, IGathersEvidence
         }
 
         return Click.Is(padded) ? null
-            : NeuralEvidence.Of(search.Run(padded, Automaton(grammar)), samples.Length / 16000.0, SpeechToNoise.Decibels(padded));
+            : NeuralEvidence.Of(search.Run(padded, automata.Of(grammar)), samples.Length / 16000.0, SpeechToNoise.Decibels(padded));
     }
 
     /// <inheritdoc/>
@@ -88,16 +86,5 @@ public sealed class NeuralRecognizer : IRecognizer, IGathersEvidence
             disposed = true;
             model.Dispose();
         }
-    }
-
-    private WrittenAutomaton Automaton(Grammar grammar)
-    {
-        if (!automata.TryGetValue(grammar, out WrittenAutomaton? automaton) || automaton.Size > MostStates)
-        {
-            automaton = new(grammar, model.Vocabulary);
-            automata[grammar] = automaton;
-        }
-
-        return automaton;
     }
 }

@@ -13,14 +13,16 @@ internal static class CtcForward
     /// <param name="automaton">The grammar.</param>
     /// <param name="word">The word at a place in a row.</param>
     /// <param name="beam">Ways less likely than the likeliest by more than this (natural logarithm) are dropped; infinity for none.</param>
-    internal static ForwardResult Run(ReadOnlySpan<float> logProbabilities, int width, SentenceAutomaton automaton, Func<int, string> word, double beam)
+    /// <param name="most">At most so many ways go on from one row to the next, the likeliest.</param>
+    internal static ForwardResult Run(
+        ReadOnlySpan<float> logProbabilities, int width, SentenceAutomaton automaton, Func<int, string> word, double beam, int most = int.MaxValue)
     {
         List<Way> ways = [new(automaton.Start, SmallModel.Blank, null) { Blank = 0 }];
         double dropped = 0;
         for (int row = 0; row < logProbabilities.Length / width; row++)
         {
             ways = Advance(ways, logProbabilities.Slice(row * width, width), automaton, beam, ref dropped);
-            dropped += Prune(ways, beam);
+            dropped += Prune(ways, beam, most);
         }
 
         return Sum(ways, automaton, word, dropped);
@@ -32,7 +34,7 @@ internal static class CtcForward
         var next = new Dictionary<(SentenceState, int), Way>();
         foreach (Way way in ways)
         {
-            double total = LogSum.Of(way.Blank, way.Spoken);
+            double total = way.Total;
             Way same = Get(next, way.State, way.Last, way.Words, total + row[SmallModel.Blank]);
             same.Blank = LogSum.Of(same.Blank, total + row[SmallModel.Blank]);
             if (way.Last != SmallModel.Blank && way.Spoken > double.NegativeInfinity)
@@ -65,7 +67,7 @@ internal static class CtcForward
         double best = double.NegativeInfinity;
         foreach (Way way in ways)
         {
-            best = Math.Max(best, LogSum.Of(way.Blank, way.Spoken) + row[SmallModel.Blank]);
+            best = Math.Max(best, way.Total + row[SmallModel.Blank]);
             best = Math.Max(best, way.Spoken + row[way.Last]);
         }
 
@@ -90,15 +92,22 @@ internal static class CtcForward
         return way;
     }
 
-    private static double Prune(List<Way> ways, double beam)
+    private static double Prune(List<Way> ways, double beam, int most)
     {
-        double best = ways.Max(w => LogSum.Of(w.Blank, w.Spoken));
+        double[] totals = [.. ways.Select(w => w.Total)];
+        double least = totals.Max() - beam;
+        if (ways.Count > most)
+        {
+            // ways that are as likely as the last one kept are kept too, so that nothing hangs on their order
+            Array.Sort(totals);
+            least = Math.Max(least, totals[^most]);
+        }
+
         double dropped = 0;
         ways.RemoveAll(way =>
         {
-            double total = LogSum.Of(way.Blank, way.Spoken);
-            bool drops = total < best - beam;
-            dropped += drops ? Math.Exp(total) : 0;
+            bool drops = way.Total < least;
+            dropped += drops ? Math.Exp(way.Total) : 0;
             return drops;
         });
         return dropped;
@@ -110,7 +119,7 @@ internal static class CtcForward
         double unfinished = 0, mayGoOn = 0, empty = 0;
         foreach (Way way in ways)
         {
-            double probability = Math.Exp(LogSum.Of(way.Blank, way.Spoken));
+            double probability = Math.Exp(way.Total);
             SemanticValue[] meanings = automaton.Meanings(way.State);
             bool isEmpty = way.State == automaton.Start && way.Words is null;
             empty += isEmpty ? probability : 0;
@@ -146,6 +155,9 @@ internal static class CtcForward
 
         /// <summary>Of those that end in the last word.</summary>
         public double Spoken { get; set; } = double.NegativeInfinity;
+
+        /// <summary>Of all of them.</summary>
+        public double Total => LogSum.Of(Blank, Spoken);
     }
 
     /// <summary>Words said, the last first.</summary>

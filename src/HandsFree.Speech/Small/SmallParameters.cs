@@ -7,7 +7,8 @@ namespace HandsFree.Speech.Small;
 /// <param name="LeastProbability">A value below it is not heard.</param>
 /// <param name="SilenceDecibels">Sound whose loudest tenth of a second lies below it is nothing; decibels below full scale.</param>
 /// <param name="Beam">Ways that fall further behind the likeliest are dropped (natural logarithm).</param>
-internal sealed record SmallParameters(double Temperature, double Expectation, double LeastProbability, double Beam, double SilenceDecibels)
+/// <param name="MostWays">The likeliest so many go on from one row to the next.</param>
+internal sealed record SmallParameters(double Temperature, double Expectation, double LeastProbability, double Beam, int MostWays, double SilenceDecibels)
 {
-    internal static SmallParameters Measured { get; } = new(1.3, 5, 0.7, 12, -60);
+    internal static SmallParameters Measured { get; } = new(1.3, 5, 0.75, 12, 400, -60);
 }

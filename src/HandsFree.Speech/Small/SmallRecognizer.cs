@@ -82,7 +82,7 @@ public sealed class SmallRecognizer : IRecognizer
     {
         string free = Greedy.Text(rows, model.Width, Word);
         Rows.ToLogProbabilities(rows, model.Width, temperature);
-        return new(CtcForward.Run(rows, model.Width, Automaton(grammar), Word, parameters.Beam), free);
+        return new(CtcForward.Run(rows, model.Width, Automaton(grammar), Word, parameters.Beam, parameters.MostWays), free);
     }
 
     private string Word(int place) => place == SmallModel.Other ? Greedy.OtherWord : model.Words[place - 2];

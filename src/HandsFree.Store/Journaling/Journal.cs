@@ -1,4 +1,5 @@
 using HandsFree.Store.Keys;
+using HandsFree.Store.Recordings;
 using HandsFree.Store.Sealing;
 using Microsoft.Data.Sqlite;
 
@@ -13,6 +14,7 @@ public sealed class Journal : IJournal
     private readonly JournalUnlocked _unlocked;
     private readonly SqliteConnection _connection;
     private readonly EventSealer _sealer;
+    private readonly JournalInsert _insert;
     private long _device;
     private long _epoch;
 
@@ -21,6 +23,7 @@ public sealed class Journal : IJournal
         _unlocked = unlocked;
         _connection = connection;
         _sealer = new EventSealer(unlocked.Key, unlocked.Id, unlocked.Device.Id);
+        _insert = new JournalInsert(connection);
         People = new JournalPeople(unlocked, Locked<long>);
     }
 
@@ -29,6 +32,9 @@ public sealed class Journal : IJournal
 
     /// <summary>Who may unlock it.</summary>
     public JournalPeople People { get; }
+
+    /// <summary>Once it is closed: why this device could not keep the chain's end; null where it did. All events are saved all the same.</summary>
+    public string? HeadNotKept { get; private set; }
 
     /// <inheritdoc/>
     public long Count => Locked(
@@ -83,6 +89,20 @@ public sealed class Journal : IJournal
         return JournalReading.Entries(_unlocked, sequence);
     }
 
+    /// <summary>The events from a sequence number on, each made into something else by all processors, and given out in order: for reading
+    /// many. A snapshot, as with <see cref="ReadFrom(long)"/>.</summary>
+    /// <typeparam name="T">What they are made into.</typeparam>
+    /// <param name="sequence">The first number wanted, 1 or more.</param>
+    /// <param name="make">Safe on several threads at once; what it throws passes through to who reads, in the event's turn.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The number is below 1.</exception>
+    /// <exception cref="JournalReadException">The file can't be read or a number is missing.</exception>
+    public IEnumerable<T> ReadFrom<T>(long sequence, Func<JournalEntry, T> make)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(sequence, 1);
+        ArgumentNullException.ThrowIfNull(make);
+        return JournalReading.Entries(_unlocked, sequence, make);
+    }
+
     /// <summary>A view of the journal that was kept, and the number of the last event in it; null where none is kept that fits.</summary>
     /// <param name="path">The view's file.</param>
     /// <exception cref="JournalReadException">The journal can't be read.</exception>
@@ -103,6 +123,10 @@ public sealed class Journal : IJournal
         },
         (error, cause) => new JournalReadException(error, cause));
 
+    /// <summary>The recordings that are kept beside the journal.</summary>
+    /// <param name="folder">Where; need not exist while none is kept.</param>
+    public RecordingShelf Recordings(string folder) => new(_unlocked, folder);
+
     /// <summary>Closes the file; SQLite folds its write-ahead log into it.</summary>
     public void Dispose()
     {
@@ -110,13 +134,28 @@ public sealed class Journal : IJournal
         {
             if (_epoch != 0)
             {
-                var (sequence, hash) = JournalRows.Last(_connection, _unlocked.Id);
-                _unlocked.Device.Saw(sequence, hash);
+                KeepHead();
             }
 
+            _insert.Dispose();
             _connection.Dispose();
             _sealer.Dispose();
             _unlocked.Dispose();
+        }
+    }
+
+    // Without it the head that was kept before stays in force: the next opening is checked against that one, and keeps a newer one at its
+    // end. So a full disk loses nothing here, and must not end a program whose events are all saved.
+    private void KeepHead()
+    {
+        try
+        {
+            var (sequence, hash) = JournalRows.Last(_connection, _unlocked.Id);
+            _unlocked.Device.Saw(sequence, hash);
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException or SqliteException)
+        {
+            HeadNotKept = failure.Message.ReplaceLineEndings(" ");
         }
     }
 
@@ -139,7 +178,7 @@ public sealed class Journal : IJournal
     {
         // Not deferred: the write lock is taken before the last event is read, so that writers take turns.
         using SqliteTransaction transaction = _connection.BeginTransaction(deferred: false);
-        var (last, hash) = JournalRows.Last(_connection, _unlocked.Id);
+        (long last, byte[] hash) = _insert.Last(transaction) ?? (0, EventHeader.Beginning(_unlocked.Id));
         (long device, long epoch) = (_device, _epoch);
         if (epoch == 0)
         {
@@ -147,15 +186,15 @@ public sealed class Journal : IJournal
             epoch = JournalRows.AddEpoch(_connection, device, _sealer.Epoch.Salt);
         }
 
-        using JournalInsert insert = new(_connection);
         foreach (ReadOnlyMemory<byte> body in bodies)
         {
             SealedEvent next = _sealer.Seal(epoch, ++last, hash, body.Span);
-            insert.Add(next);
+            _insert.Add(transaction, next);
             hash = next.Hash;
         }
 
-        JournalRows.SetHead(_connection, device, last, hash, _unlocked.Device.Sign(SignedHead.Bytes(_unlocked.Id, last, hash)));
+        byte[] signature = _unlocked.Device.Sign(SignedHead.Bytes(_unlocked.Id, last, hash));
+        _insert.SetHead(transaction, new JournalHead(device, last, hash, signature));
         transaction.Commit();
         (_device, _epoch) = (device, epoch);
         return last;

@@ -65,6 +65,10 @@ public static class JournalBackup
         {
             return (null, JournalErrors.From(to, failure));
         }
+        catch (CryptographicException failure)
+        {
+            return (null, JournalErrors.DeviceBroken(to, failure.Message.ReplaceLineEndings(" ")));
+        }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
             return (null, JournalErrors.NotCreated(to, failure.Message.ReplaceLineEndings(" ")));

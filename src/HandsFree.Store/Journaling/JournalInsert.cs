@@ -3,35 +3,68 @@ using Microsoft.Data.Sqlite;
 
 namespace HandsFree.Store.Journaling;
 
-/// <summary>The statement that adds an event, prepared once for a batch.</summary>
+/// <summary>The statements of an append, prepared once for an opening.</summary>
 internal sealed class JournalInsert : IDisposable
 {
+    private readonly SqliteCommand _last;
     private readonly SqliteCommand _insert;
-    private readonly SqliteParameter[] _values;
+    private readonly SqliteCommand _head;
 
     public JournalInsert(SqliteConnection connection)
     {
-        _insert = connection.CreateCommand();
-        _insert.CommandText = "INSERT INTO event (sequence, epoch, counter, body, hash) VALUES ($sequence, $epoch, $counter, $body, $hash);";
-        _values =
-        [
-            _insert.Parameters.Add("$sequence", SqliteType.Integer),
-            _insert.Parameters.Add("$epoch", SqliteType.Integer),
-            _insert.Parameters.Add("$counter", SqliteType.Integer),
-            _insert.Parameters.Add("$body", SqliteType.Blob),
-            _insert.Parameters.Add("$hash", SqliteType.Blob),
-        ];
+        _last = connection.CreateCommand();
+        _last.CommandText = JournalRows.LastEvent;
+        _insert = Command(
+            connection,
+            "INSERT INTO event (sequence, epoch, counter, body, hash) VALUES ($0, $1, $2, $3, $4);",
+            SqliteType.Integer, SqliteType.Integer, SqliteType.Integer, SqliteType.Blob, SqliteType.Blob);
+        _head = Command(
+            connection,
+            "INSERT OR REPLACE INTO head (one, device, sequence, hash, signature) VALUES (1, $0, $1, $2, $3);",
+            SqliteType.Integer, SqliteType.Integer, SqliteType.Blob, SqliteType.Blob);
     }
 
-    public void Add(SealedEvent next)
+    /// <summary>The last event's number and hash; null where there is none.</summary>
+    public (long Sequence, byte[] Hash)? Last(SqliteTransaction transaction)
     {
-        _values[0].Value = next.Sequence;
-        _values[1].Value = next.Epoch;
-        _values[2].Value = next.Counter;
-        _values[3].Value = next.Body;
-        _values[4].Value = next.Hash;
-        _insert.ExecuteNonQuery();
+        _last.Transaction = transaction;
+        using SqliteDataReader reader = _last.ExecuteReader();
+        return reader.Read() ? (reader.GetInt64(0), reader.GetFieldValue<byte[]>(1)) : null;
     }
 
-    public void Dispose() => _insert.Dispose();
+    public void Add(SqliteTransaction transaction, SealedEvent next) =>
+        Run(_insert, transaction, next.Sequence, next.Epoch, next.Counter, next.Body, next.Hash);
+
+    public void SetHead(SqliteTransaction transaction, JournalHead head) =>
+        Run(_head, transaction, head.Device, head.Sequence, head.Hash, head.Signature);
+
+    public void Dispose()
+    {
+        _last.Dispose();
+        _insert.Dispose();
+        _head.Dispose();
+    }
+
+    private static SqliteCommand Command(SqliteConnection connection, string text, params ReadOnlySpan<SqliteType> types)
+    {
+        SqliteCommand command = connection.CreateCommand();
+        command.CommandText = text;
+        for (int i = 0; i < types.Length; i++)
+        {
+            command.Parameters.Add($"${i}", types[i]);
+        }
+
+        return command;
+    }
+
+    private static void Run(SqliteCommand command, SqliteTransaction transaction, params ReadOnlySpan<object> values)
+    {
+        command.Transaction = transaction;
+        for (int i = 0; i < values.Length; i++)
+        {
+            command.Parameters[i].Value = values[i];
+        }
+
+        command.ExecuteNonQuery();
+    }
 }

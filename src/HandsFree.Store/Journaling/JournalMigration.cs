@@ -34,7 +34,15 @@ internal static class JournalMigration
                 // Nobody else has the file from here on, and its log is folded into it.
                 JournalConnections.Execute(old, "PRAGMA locking_mode = EXCLUSIVE; PRAGMA journal_mode = DELETE; BEGIN EXCLUSIVE;");
                 Copy(old, draft, access, options);
-                File.Move(draft, path, overwrite: true);
+                if (!OperatingSystem.IsWindows())
+                {
+                    File.Move(draft, path, overwrite: true);
+                }
+            }
+
+            if (OperatingSystem.IsWindows())
+            {
+                File.Move(draft, path, overwrite: true); // an open file can't be replaced there
             }
 
             return null;

@@ -84,7 +84,7 @@ internal static class JournalOpener
         error ??= Older(path, connection, id, device);
         if (error is null)
         {
-            return (new JournalUnlocked(path, options, id, key!, holder, device), null);
+            return (new JournalUnlocked(path, options, id, key!, holder, device, access.Time), null);
         }
 
         key?.Dispose();

@@ -1,4 +1,5 @@
 using HandsFree.Core.People;
+using HandsFree.Store.Devices;
 using HandsFree.Store.Keys;
 using Microsoft.Data.Sqlite;
 
@@ -27,6 +28,51 @@ public sealed class JournalPeople
     /// <summary>Whether this person can unlock.</summary>
     public bool Has(string person) =>
         Read(connection => JournalRows.Slot(connection, PersonId(person)) is null ? 0 : 1) > 0;
+
+    /// <summary>Whether a PIN is the person's. A wrong one is counted and makes wait as one that opens the journal.</summary>
+    /// <exception cref="JournalReadException">The file can't be read.</exception>
+    public PersonCheck Check(string person, Pin pin)
+    {
+        Credential.Person credential = new(person, pin);
+        return Check(person, () =>
+        {
+            KeySlot? slot = null;
+            Read(connection =>
+            {
+                slot = JournalRows.Slot(connection, PersonId(person));
+                return 0;
+            });
+            if (slot is null || Wrap.Unwrap(slot, credential) is not var (key, _))
+            {
+                return false;
+            }
+
+            key.Dispose();
+            return true;
+        });
+    }
+
+    /// <summary>Whether somebody is the person by something else that only she knows; counted together with her PIN.</summary>
+    /// <param name="person">Who.</param>
+    /// <param name="isRight">Tells; not asked while a wait lasts.</param>
+    public PersonCheck Check(string person, Func<bool> isRight)
+    {
+        ArgumentNullException.ThrowIfNull(isRight);
+        Lockout lockout = new(_unlocked.Device.LockoutFile, _unlocked.Time);
+        byte[] id = PersonId(person);
+        if (lockout.Remaining(id) is { } left && left > TimeSpan.Zero)
+        {
+            return new PersonCheck(false, left);
+        }
+
+        if (!isRight())
+        {
+            return new PersonCheck(false, lockout.Wrong(id));
+        }
+
+        lockout.Right(id);
+        return new PersonCheck(true, TimeSpan.Zero);
+    }
 
     /// <summary>Lets a person unlock, or gives her another PIN or role. With the first person the device alone unlocks no more.</summary>
     /// <exception cref="JournalWriteException">Nothing was changed.</exception>

@@ -1,5 +1,5 @@
+using System.Collections.Concurrent;
 using HandsFree.Store.Sealing;
-using Microsoft.Data.Sqlite;
 
 namespace HandsFree.Store.Journaling;
 
@@ -7,40 +7,58 @@ namespace HandsFree.Store.Journaling;
 /// with the hash of the one before: one that was altered, or moved, is named.</summary>
 internal static class JournalReading
 {
+    private const int BatchSize = 256;
+
+    /// <summary>One at a time.</summary>
     public static IEnumerable<JournalEntry> Entries(JournalUnlocked unlocked, long first)
     {
-        string path = unlocked.Path;
-        using SqliteConnection connection = Guarded(path, () => JournalConnections.Open(path, unlocked.Options, SqliteOpenMode.ReadWrite));
-        using SqliteTransaction snapshot = Guarded(path, () => connection.BeginTransaction(deferred: true));
-        using EventOpener opener = Guarded(path, () => new EventOpener(unlocked, JournalRows.Epochs(connection)));
-        using SqliteCommand command = connection.CreateCommand();
-        command.CommandText = "SELECT sequence, epoch, counter, body, hash FROM event WHERE sequence >= $first ORDER BY sequence;";
-        command.Parameters.AddWithValue("$first", first);
-        byte[] previous = Guarded(path, () => JournalRows.Hash(connection, unlocked.Id, first - 1)) ?? [];
-        using SqliteDataReader reader = Guarded(path, command.ExecuteReader);
-        for (long expected = first; Guarded(path, reader.Read); expected++)
+        using JournalSnapshot snapshot = new(unlocked);
+        using EventOpener opener = new(unlocked, snapshot.Epochs);
+        foreach (ChainedEvent row in snapshot.From(first))
         {
-            SealedEvent entry = Guarded(path, () => JournalRows.Event(reader));
-            if (entry.Sequence != expected)
-            {
-                throw new JournalReadException(JournalErrors.Gap(path, expected, entry.Sequence));
-            }
-
-            byte[] body = opener.Open(entry, previous) ?? throw new JournalReadException(JournalErrors.Altered(path, entry.Sequence));
-            previous = entry.Hash;
-            yield return new JournalEntry(entry.Sequence, body);
+            yield return Opened(unlocked, opener, row);
         }
     }
 
-    private static T Guarded<T>(string path, Func<T> work)
+    /// <summary>Many: opened, and made into something else, by all processors; given out in order.</summary>
+    public static IEnumerable<T> Entries<T>(JournalUnlocked unlocked, long first, Func<JournalEntry, T> make)
     {
+        using JournalSnapshot snapshot = new(unlocked);
+        ConcurrentBag<EventOpener> openers = [];
         try
         {
-            return work();
+            foreach (T[] batch in OrderedWork.InOrder(snapshot.From(first).Chunk(BatchSize), Made))
+            {
+                foreach (T each in batch)
+                {
+                    yield return each;
+                }
+            }
         }
-        catch (SqliteException failure)
+        finally
         {
-            throw new JournalReadException(JournalErrors.From(path, failure), failure);
+            foreach (EventOpener opener in openers)
+            {
+                opener.Dispose();
+            }
+        }
+
+        T[] Made(ChainedEvent[] rows)
+        {
+            // An opener is one thread's at a time.
+            EventOpener opener = openers.TryTake(out EventOpener? free) ? free : new EventOpener(unlocked, snapshot.Epochs);
+            try
+            {
+                return Array.ConvertAll(rows, row => make(Opened(unlocked, opener, row)));
+            }
+            finally
+            {
+                openers.Add(opener);
+            }
         }
     }
+
+    private static JournalEntry Opened(JournalUnlocked unlocked, EventOpener opener, ChainedEvent row) => new(
+        row.Event.Sequence,
+        opener.Open(row.Event, row.Previous) ?? throw new JournalReadException(JournalErrors.Altered(unlocked.Path, row.Event.Sequence)));
 }

@@ -8,6 +8,9 @@ namespace HandsFree.Store.Journaling;
 /// <summary>The rows of a journal file.</summary>
 internal static class JournalRows
 {
+    /// <summary>The question for the last event's number and hash.</summary>
+    public const string LastEvent = "SELECT sequence, hash FROM event ORDER BY sequence DESC LIMIT 1;";
+
     public static byte[] Id(SqliteConnection connection) =>
         connection.Rows("SELECT id FROM journal;", row => row.GetFieldValue<byte[]>(0)).Single();
 
@@ -15,7 +18,7 @@ internal static class JournalRows
 
     /// <summary>The last event's number and hash; 0 and the chain's beginning where there is none.</summary>
     public static (long Sequence, byte[] Hash) Last(SqliteConnection connection, byte[] journal) =>
-        connection.Rows("SELECT sequence, hash FROM event ORDER BY sequence DESC LIMIT 1;", row => (row.GetInt64(0), row.GetFieldValue<byte[]>(1)))
+        connection.Rows(LastEvent, row => (row.GetInt64(0), row.GetFieldValue<byte[]>(1)))
             .DefaultIfEmpty((0, EventHeader.Beginning(journal))).First();
 
     /// <summary>The hash of one event, the chain's beginning for 0; null where there is no such event.</summary>
@@ -42,9 +45,6 @@ internal static class JournalRows
     /// <summary>A new epoch's number.</summary>
     public static long AddEpoch(SqliteConnection connection, long device, byte[] salt) => connection.Rows(
         "INSERT INTO epoch (device, salt) VALUES ($0, $1) RETURNING number;", row => row.GetInt64(0), device, salt).Single();
-
-    public static void SetHead(SqliteConnection connection, long device, long sequence, byte[] hash, byte[] signature) => connection.Run(
-        "INSERT OR REPLACE INTO head (one, device, sequence, hash, signature) VALUES (1, $0, $1, $2, $3);", device, sequence, hash, signature);
 
     public static JournalHead? Head(SqliteConnection connection) => connection.Rows(
         "SELECT device, sequence, hash, signature FROM head;",

@@ -1,3 +1,4 @@
+using System.Security.Cryptography;
 using HandsFree.Store.Devices;
 using HandsFree.Store.Sealing;
 using Microsoft.Data.Sqlite;
@@ -27,6 +28,10 @@ public static class JournalVerification
         catch (SqliteException failure)
         {
             return (null, JournalErrors.From(full, failure));
+        }
+        catch (CryptographicException failure)
+        {
+            return (null, JournalErrors.DeviceBroken(full, failure.Message.ReplaceLineEndings(" ")));
         }
         catch (Exception failure) when (failure is InvalidCastException or InvalidOperationException)
         {

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using HandsFree.Benchmarks.Journals.Faults;
 
 namespace HandsFree.Benchmarks.Journals;
 
@@ -52,6 +53,37 @@ internal static class JournalCommands
         Command command = new("journal-writer", "Appends events and prints each number once it is flushed") { folder, count };
         command.Hidden = true;
         command.SetAction(parsed => WriterProcess.Write(parsed.GetValue(folder)!, parsed.GetValue(count), Console.Out));
+        return command;
+    }
+
+    /// <summary>"journal-opener": the process that opens a journal and does nothing else.</summary>
+    public static Command Opener()
+    {
+        Argument<string> folder = new("FOLDER") { Description = "Has journal.db and state" };
+        Command command = new("journal-opener", "Opens a journal and says how long it took") { folder };
+        command.Hidden = true;
+        command.SetAction(parsed => OpenerProcess.Open(parsed.GetValue(folder)!, Console.Out));
+        return command;
+    }
+
+    /// <summary>"journal-faults".</summary>
+    public static Command Faults()
+    {
+        Option<int> times = new("--times") { Description = "How often each", DefaultValueFactory = _ => 20 };
+        Option<string?> only = new("--only") { Description = $"One of: {string.Join(", ", Fault.All.Select(f => f.Name))}" };
+        Command command = new("journal-faults", "Full disk, file limit, read-only, locked file, several writers, truncated file, wrong clock, calendar") { times, only };
+        command.SetAction(parsed => Fault.Run(parsed.GetValue(times), parsed.GetValue(only), Console.Out));
+        return command;
+    }
+
+    /// <summary>"journal-locker": the process that keeps the file locked.</summary>
+    public static Command Locker()
+    {
+        Argument<string> folder = new("FOLDER") { Description = "Has journal.db" };
+        Option<int> seconds = new("--seconds") { Description = "How long" };
+        Command command = new("journal-locker", "Keeps a journal's file locked") { folder, seconds };
+        command.Hidden = true;
+        command.SetAction(parsed => LockerProcess.Lock(parsed.GetValue(folder)!, parsed.GetValue(seconds), Console.Out));
         return command;
     }
 }

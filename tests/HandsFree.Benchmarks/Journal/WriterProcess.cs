@@ -17,8 +17,8 @@ internal static class WriterProcess
         long first = journal.Count;
         for (long next = first; next < first + count; next++)
         {
-            journal.Append(JournalEventCodec.Encode(ShiftEvents.Event((int)next)));
-            output.WriteLine((next + 1).ToString(CultureInfo.InvariantCulture));
+            long written = journal.Append(JournalEventCodec.Encode(ShiftEvents.Event((int)next)));
+            output.WriteLine(written.ToString(CultureInfo.InvariantCulture));
             output.Flush();
         }
 
@@ -26,20 +26,6 @@ internal static class WriterProcess
     }
 
     /// <summary>Starts this program as a writer, under another program where one is named.</summary>
-    public static Process Start(string folder, int? count, params string[] under)
-    {
-        string[] line =
-        [
-            .. under, Environment.ProcessPath!, .. Environment.ProcessPath!.EndsWith("dotnet", StringComparison.Ordinal) ? new[] { typeof(WriterProcess).Assembly.Location } : [],
-            "journal-writer", folder, .. count is { } n ? new[] { "--count", n.ToString(CultureInfo.InvariantCulture) } : [],
-        ];
-        ProcessStartInfo start = new(line[0]) { RedirectStandardOutput = true };
-        foreach (string argument in line[1..])
-        {
-            start.ArgumentList.Add(argument);
-        }
-
-        start.Environment["DOTNET_TieredPGO"] = "0";
-        return Process.Start(start)!;
-    }
+    public static Process Start(string folder, int? count, params string[] under) => ThisProgram.Start(
+        ["journal-writer", folder, .. count is { } n ? new[] { "--count", n.ToString(CultureInfo.InvariantCulture) } : []], under);
 }

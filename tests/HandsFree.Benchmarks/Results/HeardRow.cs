@@ -36,7 +36,7 @@ internal sealed record HeardRow
     /// <summary>Anything but a yes that was taken as a yes.</summary>
     public required bool StrayYes { get; init; }
 
-    /// <summary>The engine's outcome: Heard, Nothing, NoReading, Partial.</summary>
+    /// <summary>The engine's outcome: Heard, Doubtful, Nothing, NoReading, Partial.</summary>
     public required string Outcome { get; init; }
 
     /// <summary>What the engine would have written without the grammar.</summary>

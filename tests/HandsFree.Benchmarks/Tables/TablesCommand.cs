@@ -16,13 +16,20 @@ internal static class TablesCommand
         Command command = new("tables", "The results of a folder as Markdown tables") { folder };
         command.SetAction(parsed => Failures.Told(Console.Error, () =>
         {
-            string[] files = Directory.Exists(parsed.GetValue(folder)) ? [.. Directory.EnumerateFiles(parsed.GetValue(folder)!, "*.json").Order(StringComparer.Ordinal)]
-                : throw new InvalidDataException($"{parsed.GetValue(folder)}: there is no such folder");
-            Hearings([.. files.Where(f => !IsDictations(f)).Select(f => (Path.GetFileNameWithoutExtension(f), HearingResult.Load(f)))], Console.Out);
-            Dictations([.. files.Where(IsDictations)], Console.Out);
+            Write(parsed.GetValue(folder)!, Console.Out);
             return 0;
         }));
         return command;
+    }
+
+    /// <summary>Writes the tables of a folder.</summary>
+    /// <exception cref="InvalidDataException">No such folder, or a file in it is no result.</exception>
+    public static void Write(string folder, TextWriter output)
+    {
+        string[] files = Directory.Exists(folder) ? [.. Directory.EnumerateFiles(folder, "*.json").Order(StringComparer.Ordinal)]
+            : throw new InvalidDataException($"{folder}: there is no such folder");
+        Hearings([.. files.Where(f => !IsDictations(f)).Select(f => (Path.GetFileNameWithoutExtension(f), HearingResult.Load(f)))], output);
+        Dictations([.. files.Where(IsDictations)], output);
     }
 
     private static bool IsDictations(string file) => Path.GetFileName(file).StartsWith("dictations", StringComparison.Ordinal);
@@ -54,8 +61,8 @@ internal static class TablesCommand
     private static void Dictations(IReadOnlyList<string> files, TextWriter output)
     {
         Row(output, "run", "missed", "wrong saved", "saved although not said", "read back wrong", "first try (nobody in the way)", "not saved", "prompts a value", "set of five, s",
-            "visits", "no end", "ended early");
-        Row(output, [.. Enumerable.Repeat("---", 12)]);
+            "visits", "typed at the door", "no end", "ended early");
+        Row(output, [.. Enumerable.Repeat("---", 13)]);
         foreach (string file in files)
         {
             JsonNode result = JsonNode.Parse(File.ReadAllText(file)) ?? throw new InvalidDataException($"{file} is empty");
@@ -66,7 +73,7 @@ internal static class TablesCommand
                 int Found(string kind) => findings.Count(f => f!["Kind"]!.GetValue<string>() == kind && f["MissRate"]!.GetValue<double>() == missed);
                 Row(output, Path.GetFileNameWithoutExtension(file), Invariant($"{missed}"), Share(summary["WrongSaved"]), Share(summary["SavedUnsaid"]), Share(summary["ReadBackWrong"]),
                     Share(summary["FirstTry"]), Share(summary["NotSaved"]), Invariant($"{summary["PromptsPerValue"]!.GetValue<double>():0.00}"),
-                    Invariant($"{summary["SetSeconds"]!.GetValue<double>():0} ({summary["Sets"]} sets)"), $"{result["options"]!["VisitCount"]}", $"{Found("no end")}", $"{Found("ended early")}");
+                    Invariant($"{summary["SetSeconds"]!.GetValue<double>():0} ({summary["Sets"]} sets)"), $"{result["options"]!["VisitCount"]}", $"{Found("typed at the door")}", $"{Found("no end")}", $"{Found("ended early")}");
             }
         }
     }

@@ -22,7 +22,7 @@ public sealed class AnyConversationTests
     public void Conversations_of_chance_get_somewhere()
     {
         var seen = new HashSet<string>();
-        for (int seed = 0; seed < 60; seed++)
+        for (int seed = 0; seed < 150; seed++)
         {
             AnyConversation.Run(seed, new TestRules(), (talk, happened, before, step) =>
                 seen.UnionWith(step.Effects.OfType<Effect.Record>().SelectMany(r => r.Events).Where(e => e is not RoundStarted).Select(Name)));
@@ -31,7 +31,7 @@ public sealed class AnyConversationTests
         seen.ShouldBe(
             [
                 "RoundEnded", "ResidentIdentified", "IdentificationFailed", "NotTakenRecorded", "AttemptDiscarded", "LeftOpen", "RecheckAsked",
-                "ReportOpened", "EnteredInError", "Yes", "SaidAgain", "CorrectedThenYes",
+                "ReportOpened", "EnteredInError", "Yes", "SaidAgain", "CorrectedThenYes", "SessionLocked", "SessionUnlocked", "UnlockFailed",
             ],
             ignoreOrder: true);
     }

@@ -158,7 +158,7 @@ public sealed class BehaviourTests
         talk.Journal.OfType<ReportOpened>().ShouldHaveSingleItem().Sign.ShouldBeNull();
     }
 
-    [Fact]
+    [Fact] // Source: safety.md 6; clinical-rules 8.4, E-11.
     public void A_late_entry_is_measured_before_the_stop_and_marked()
     {
         Talk talk = Talk.WithMary().Go("stop", "(after 3 min)", "continue", "yes", "march third", "pulse seventy two", "no", "yes");
@@ -183,7 +183,7 @@ public sealed class BehaviourTests
     public void A_typed_value_is_read_back_too_and_needs_its_yes() =>
         Talk.WithMary().Go("(typed pulse seventy two)").State.Kind.ShouldBe(StateKind.AwaitingConfirmation);
 
-    [Fact]
+    [Fact] // Source: clinical-rules 8.4, E-14: nothing is deleted; what is undone stays, marked as entered in error.
     public void An_undone_report_is_in_error_with_its_reading()
     {
         Talk talk = Talk.WithMary().Go("respirations forty", "four zero", "undo", "yes");

@@ -55,6 +55,14 @@ public sealed class DoubtTests
         => Talk.WithMary().Go("(margin 0 nurse needed | pain eight)").Said.ShouldBe("I cannot call. Use the call light.");
 
     [Fact]
+    public void A_doubtful_fall_is_asked_for_and_not_passed_over() // Source: safety.md 15 to 17: help is not delayed.
+    {
+        Talk talk = Talk.WithMary().Go("(margin 0 fell | pulse four six)");
+        talk.Said.ShouldEndWith("Dizzy or a fall, yes or no?");
+        talk.Journal.OfType<ReportOpened>().ShouldBeEmpty();
+    }
+
+    [Fact]
     public void Two_doubtful_answers_that_agree_are_one_that_is_sure()
     {
         // By hand: 0.7 * 0.7 against 0.25 * 0.25 and 0.05 * 0.05: 0.88.

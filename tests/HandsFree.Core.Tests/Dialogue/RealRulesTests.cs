@@ -47,6 +47,19 @@ public sealed class RealRulesTests
         talk.Go("yes").Journal.OfType<ReadingRecorded>().ShouldHaveSingleItem().Decision.Outcome.ShouldBe(Outcome.ReportNow);
     }
 
+    [Fact]
+    public void A_symptom_is_asked_for_once_at_a_bed_and_not_where_the_report_is_open_already()
+    {
+        Talk talk = Talk.WithMary(rules: Rules).Go("pulse one one four", "one one four");
+        talk.Said.ShouldBe("Short of breath?");
+        talk.Go("no", "pulse one one six", "one one six").Said.ShouldNotBe("Short of breath?");
+        Talk open = Talk.WithMary(rules: Rules).Go("pulse one one four", "one one four", "yes");
+        open.Journal.OfType<ReportOpened>().ShouldHaveSingleItem().Urgency.ShouldBe(Core.Reports.ReportUrgency.Now);
+        Talk next = open.Interrupted().Go("room twelve bed b", "yes", "march third", "pulse one one six", "one one six");
+        next.Transcript.ShouldNotContain("tool: Short of breath?");
+        next.Journal.OfType<ReportOpened>().ShouldHaveSingleItem();
+    }
+
     [Theory] // Source: safety.md 2.
     [InlineData("pulse forty eight", "four eight")]
     [InlineData("pulse one oh four", "one zero four")]

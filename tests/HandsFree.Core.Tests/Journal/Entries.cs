@@ -3,6 +3,7 @@ using HandsFree.Core.Journal;
 using HandsFree.Core.Observations;
 using HandsFree.Core.Quantities;
 using HandsFree.Core.Reports;
+using HandsFree.Core.Residents;
 using HandsFree.Core.Rules;
 using HandsFree.Core.Tests.Rules;
 
@@ -41,6 +42,14 @@ internal sealed class Entries
         Add(id => new ReportOpened(id, "aide-1", Now, Resident, ReportUrgency.ThisShift, sign, readings, "", []));
 
     public Entries Acknowledged(string report) => Add(id => new ReportAcknowledged(id, "nurse-1", Now, report));
+
+    public Entries Told(string report, Core.Reports.Told whom = Core.Reports.Told.Nurse) =>
+        Add(id => new ReportTold(id, "aide-1", Now, report, whom, null, ToldHow.InPerson, Now));
+
+    public Entries Closed(string report) => Add(id => new ReportClosed(id, "nurse-1", Now, report, "better"));
+
+    public Entries Plan(string report, LimitedValue value, decimal? least, decimal? greatest, int hours) =>
+        Add(id => new PlanMade(id, "nurse-1", Now, Resident, report, value, least, greatest, Now.AddHours(hours), "rest in bed"));
 
     public Entries InError(string entry) => Add(id => new EnteredInError(id, "aide-1", Now, Resident, entry, "undo"));
 

@@ -1,5 +1,7 @@
 using System.Text;
 using HandsFree.Core.Journal;
+using HandsFree.Core.Reports;
+using HandsFree.Core.Residents;
 using HandsFree.Core.Tests.Dialogue;
 using HandsFree.TestKit;
 using Shouldly;
@@ -51,10 +53,29 @@ public sealed class JournalEventCodecTests
         JournalEventCodec.Decode(JournalEventCodec.Encode(new ReportAcknowledged("n-1", "nurse-1", TestHome.Morning, "s1-9")))
             .ShouldBe(new ReportAcknowledged("n-1", "nurse-1", TestHome.Morning, "s1-9"));
 
+    [Fact]
+    public void The_form_of_what_happens_to_a_report()
+    {
+        DateTimeOffset at = TestHome.Morning;
+        JournalEvent[] events =
+        [
+            new ReportTold("n-1", "aide-1", at, "s1-9", Told.Nurse, "nurse-1", ToldHow.InPerson, at.AddMinutes(-2)),
+            new ReportTold("n-2", "nurse-1", at, "s1-9", Told.Prescriber, null, ToldHow.ByPhone, at),
+            new ReportAcknowledged("n-3", "nurse-1", at, "s1-9") { Advised = "count again in one hour" },
+            new PlanMade("n-4", "nurse-1", at, "r-4", "s1-9", LimitedValue.Pulse, 50, 115.5m, at.AddHours(6), "rest in bed"),
+            new PlanMade("n-5", "nurse-1", at, "r-4", "s1-9", LimitedValue.OxygenSaturation, 88, null, at.AddHours(6), ""),
+            new ReportClosed("n-6", "nurse-1", at, "s1-9", "as usual"),
+        ];
+
+        events.Select(e => JournalEventCodec.Decode(JournalEventCodec.Encode(e))).ShouldBe(events);
+        Golden.Match(string.Join('\n', events.Select(e => Encoding.UTF8.GetString(JournalEventCodec.Encode(e)))));
+    }
+
     [Theory]
     [InlineData("", "not a journal event")]
     [InlineData("null", "without schema or entry")]
     [InlineData("""{"schema":1}""", "without schema or entry")]
+    [InlineData("""{"schema":1,"entry":{"type":"round ended","id":"a","person":"b","at":"2026-03-02T08:00:00-06:00"},"more":1}""", "something follows the entry")]
     [InlineData("""{"schema":2,"entry":{"type":"dream"}}""", "of schema 2, this program reads up to 1")]
     [InlineData("""{"schema":1,"entry":{"type":"dream"}}""", "not a journal event")]
     [InlineData("""{"schema":1,"entry":{"type":"round ended","id":"a","person":"b","at":"yesterday"}}""", "not a journal event")]

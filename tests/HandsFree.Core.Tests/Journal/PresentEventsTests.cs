@@ -43,18 +43,35 @@ public sealed class PresentEventsTests
     }
 
     [Fact]
+    public void A_clock_that_ran_ahead_for_a_while_pushes_nothing_out_and_one_that_was_set_back_is_noticed()
+    {
+        PresentEvents present = new();
+        for (int i = 0; i < 3000; i++)
+        {
+            present.Add(Reading($"p{i}", $"r{i % 6}", HeartRate.FromPerMinute(70), Begin.AddMinutes(i)));
+        }
+
+        present.WentBack.ShouldBeFalse();
+        present.Add(Reading("ahead", "r1", HeartRate.FromPerMinute(70), Begin.AddYears(10)));
+        present.Trim();
+        present.Events.Count.ShouldBe(3001);
+        present.Add(Reading("back", "r1", HeartRate.FromPerMinute(70), Begin.AddMinutes(3001)));
+        present.WentBack.ShouldBeTrue();
+    }
+
+    [Fact]
     public void Weights_of_half_a_year_and_the_last_of_each_sign_stay()
     {
         PresentEvents present = new();
+        present.Add(Reading("old", "r2", HeartRate.FromPerMinute(70), Begin));
         for (int day = 0; day < 365; day++)
         {
             present.Add(Reading($"w{day}", "r1", Weight(150), Begin.AddDays(day)));
         }
 
-        present.Add(Reading("old", "r2", HeartRate.FromPerMinute(70), Begin));
         present.Trim();
 
-        present.Events.OfType<ReadingRecorded>().Count(r => r.Resident == "r1").ShouldBe(201);
+        present.Events.OfType<ReadingRecorded>().Count(r => r.Resident == "r1").ShouldBe(250); // 200 days before the earliest of the last 50 events
         present.Events.OfType<ReadingRecorded>().ShouldContain(r => r.Id == "old");
     }
 

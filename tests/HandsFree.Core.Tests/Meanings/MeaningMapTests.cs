@@ -44,6 +44,12 @@ public sealed class MeaningMapTests
         { """{"born":"02-29"}""", new Meaning.BirthDate(2, 29, null) },
         { """{"band":"4711"}""", new Meaning.BandNumber("4711") },
         { """{"query":"room","room":12}""", new Meaning.Query(QueryKind.Room, 12) },
+        { """{"query":"room","room":12,"bed":"b"}""", new Meaning.Query(QueryKind.Room, 12) { Bed = "b" } },
+        { """{"query":"last pulse"}""", new Meaning.Query(QueryKind.LastValue, null) { Sign = VitalSign.Pulse } },
+        { """{"query":"last","kind":"oxygen","room":4}""", new Meaning.Query(QueryKind.LastValue, 4) { Sign = VitalSign.OxygenSaturation } },
+        { """{"query":"since","shift":"last"}""", new Meaning.Query(QueryKind.Since, null) { Since = new SinceSaid.Shift(IsLast: true) } },
+        { """{"query":"since","clock":12,"hour":3,"minute":30}""", new Meaning.Query(QueryKind.Since, null) { Since = new SinceSaid.Clock(3, 30, OfTwelve: true) } },
+        { """{"told":"prescriber"}""", new Meaning.Query(QueryKind.Told, null) { Whom = Core.Reports.Told.Prescriber } },
         { """{"query":"shift list"}""", new Meaning.Query(QueryKind.Handover, null) },
         { """{"worried":true}""", new Meaning.Worried() },
     };

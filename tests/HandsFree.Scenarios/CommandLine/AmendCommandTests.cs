@@ -8,6 +8,7 @@ namespace HandsFree.Scenarios.CommandLine;
 
 public sealed class AmendCommandTests
 {
+    /// <summary>Clinical rules, worked example E-10: a final value that is changed stays, with who, when and why.</summary>
     [Fact]
     public void A_corrected_value_stands_beside_the_one_it_replaces_and_annotates_the_report()
     {
@@ -56,6 +57,7 @@ public sealed class AmendCommandTests
         events.OfType<ReportOpened>().Last().Resident.ShouldBe("r2");
     }
 
+    /// <summary>Clinical rules, worked example E-11: a reading of 9:10 that is entered later is a late entry with both times.</summary>
     [Fact]
     public void A_late_entry_is_marked_and_stands_at_the_time_of_measuring()
     {

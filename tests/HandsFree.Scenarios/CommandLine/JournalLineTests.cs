@@ -1,5 +1,6 @@
 using HandsFree.App.Homes;
 using HandsFree.App.Journals;
+using HandsFree.Core.Dialogue;
 using HandsFree.Core.Journal;
 using HandsFree.Core.Meanings;
 using HandsFree.Core.Observations;
@@ -40,6 +41,13 @@ public sealed class JournalLineTests
         new RecoveryKeyMade("16", "nurse-1", At),
         new RecordViewed("17", "nurse-1", At, "handover"),
         new JournalRestored("18", "nurse-1", At, 240, OtherDevice: true),
+        new RosterKept("23", "nurse-1", At, "fedcba9876543210", "{}", TemperatureUnit.Fahrenheit, WeightUnit.Pounds),
+        new SessionLocked("24", "aide-7", At),
+        new UnlockFailed("25", "aide-7", At, TimeSpan.FromSeconds(30)),
+        new SessionUnlocked("26", "aide-7", At, UnlockedBy.SpokenDigits),
+        new SpokenDigitsSet("27", "nurse-1", At, "aide-7", "c2FsdA==", "aGFzaA=="),
+        new AudioKept("28", "aide-7", At, "0123456789abcdef0123456789abcdef", "4", At, 1.5, At.AddDays(7)),
+        new AudioDeleted("29", "nurse-1", At, "0123456789abcdef0123456789abcdef", "its days are over"),
         new RulesKept("19", "aide-7", At, "0123456789abcdef", new Dictionary<string, string> { ["pulse.json"] = "{}" }),
     ];
 

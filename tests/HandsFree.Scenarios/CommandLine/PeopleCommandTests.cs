@@ -80,6 +80,65 @@ public sealed class PeopleCommandTests
     }
 
     [Fact]
+    public void A_replay_takes_the_limits_of_the_readings_day_and_says_where_todays_would_decide_otherwise()
+    {
+        using TemporaryHome home = InventedHome.New();
+        string limited = InventedHome.Roster.Replace(
+            "\"usualValues\"",
+            "\"orderedLimits\": [{ \"value\": \"pulse\", \"least\": 50, \"greatest\": 100, \"orderedBy\": \"Dr Lund\", \"orderedOn\": \"2026-02-01\" }], \"usualValues\"",
+            StringComparison.Ordinal);
+        using (HomeJournal journal = HomeJournal.Open(home.Folder, new Unlocker(CommandRun.Quiet, null)).Journal!)
+        {
+            Home before = Home.Open(home.Folder, TimeZoneInfo.Utc).Home!;
+            journal.Desk.KeepRules(before);
+            journal.Desk.KeepRoster(before, before.Roster);
+            journal.Events.Append(InventedHome.Pulse("s-1", "r1", 104, CommandRun.Now));
+            home.With("roster.json", limited);
+            Home after = Home.Open(home.Folder, TimeZoneInfo.Utc).Home!;
+            journal.Desk.KeepRoster(after, after.Roster);
+            journal.Desk.KeepRoster(after, after.Roster);
+            journal.Desk.KeepRoster(before, before.Roster);
+            journal.Desk.KeepRoster(after, after.Roster);
+            RosterKept[] kept = [.. journal.All().OfType<RosterKept>()];
+            kept.Select(k => k.Content is null).ShouldBe([false, false, true, true]); // the content once for each hash
+            kept[0].Hash.ShouldBe(kept[2].Hash);
+        }
+
+        CommandRun replay = CommandRun.Of(home, "journal", "replay");
+
+        replay.Code.ShouldBe(0, replay.Out);
+        replay.Lines[^1].ShouldBe("1 readings: by the rules of their day 1 decided as then, 0 not, 0 without their rules or their resident; today's rules and limits would decide 1 differently");
+        replay.Lines[0].ShouldContain("report this shift; today's say report now");
+    }
+
+    [Fact]
+    public void An_import_stands_in_the_journal_before_the_file_is_replaced()
+    {
+        using TemporaryHome home = InventedHome.AfterTheRound();
+        home.With("all.csv", "id,name,room,bed,born\nr1,Ada Quill,12,a,1931-03-09\nr2,Bo Larkin,14,b,1940-11-30\n");
+
+        CommandRun.Of(home, "residents", "import", home.At("all.csv"), "--yes").Code.ShouldBe(0);
+
+        CommandRun.Of(home, "journal", "list").Lines.Count(l => l.Contains("roster in force: ", StringComparison.Ordinal)).ShouldBe(1);
+    }
+
+    [Fact]
+    public void A_person_sets_her_own_spoken_digits_and_nobody_elses()
+    {
+        using TemporaryHome home = InventedHome.AfterTheRound();
+        home.With("pin", "240713").With("other", "583920").With("unlock", "nurse-1 240713").With("hers", "aide-7 583920").With("digits", "4711");
+        With(home, [("HANDSFREE_NEW_PIN_FILE", "pin")], "people", "add", "nurse-1", "--role", "supervisor");
+        With(home, [("HANDSFREE_PIN_FILE", "unlock"), ("HANDSFREE_NEW_PIN_FILE", "other")], "people", "add", "aide-7", "--role", "aide").Code.ShouldBe(0);
+
+        With(home, [("HANDSFREE_PIN_FILE", "hers"), ("HANDSFREE_NEW_DIGITS_FILE", "digits")], "people", "digits", "aide-7").Code.ShouldBe(0);
+        With(home, [("HANDSFREE_PIN_FILE", "hers"), ("HANDSFREE_NEW_DIGITS_FILE", "digits")], "people", "digits", "nurse-1").Error
+            .ShouldContain("only a supervisor sets somebody else's digits");
+
+        With(home, [("HANDSFREE_PIN_FILE", "unlock")], "journal", "list").Out.ShouldContain("spoken digits set: aide-7, by aide-7");
+        With(home, [("HANDSFREE_PIN_FILE", "unlock")], "journal", "list", "--json").Out.ShouldNotContain("4711");
+    }
+
+    [Fact]
     public void What_the_PIN_file_holds_must_be_a_person_and_a_PIN()
     {
         using TemporaryHome home = InventedHome.AfterTheRound();

@@ -18,7 +18,7 @@ public sealed class DemoCommandTests
         using TemporaryHome home = new();
         CommandRun run = Run(home, Shared.Repository, "demo", "--fast", "--engine", "sphinx");
         run.Code.ShouldBe(0, run.Out + run.Error);
-        run.Lines[^1].ShouldBe("Saved: 17 readings, 1 not taken, 1 report; exactly what was said, and nothing else.");
+        run.Lines[^1].ShouldBe("Saved: 20 readings, 1 not taken, 2 reports; exactly what was said, and nothing else.");
     }
 
     [Fact]

@@ -29,6 +29,10 @@ public sealed partial class KilledDemoTests
         List<string> written = await RunAndKill(home, shift, linesToLive);
         written.Count.ShouldBeGreaterThanOrEqualTo(linesToLive);
 
+        // As the kill left them: the write-ahead log, its index, drafts, whatever was temporary.
+        File.Exists(home.At("killed/journal.db-wal")).ShouldBeTrue();
+        SealedFiles.HoldNothingOf(DemoManifest.Read(shift.Folder).Manifest!, home.At("killed"), home.States, home.At("temporary"));
+
         using HomeJournal journal = HomeJournal.Open(
             new HomeFolder(home.At("killed"), home.States), new Unlocker(CommandRun.Quiet, null), DemoPerson.CredentialOf(DemoManifest.Read(shift.Folder).Manifest!.Aide)).Journal!;
         Dictionary<long, JournalEvent> kept = journal.Entries.ToDictionary(e => e.Sequence, HomeJournal.Decoded);
@@ -51,6 +55,7 @@ public sealed partial class KilledDemoTests
         };
         start.Environment["HANDSFREE_ROOT"] = shift.Root;
         start.Environment["HANDSFREE_STATE"] = home.States;
+        start.Environment["TMPDIR"] = Directory.CreateDirectory(home.At("temporary")).FullName;
         using Process demo = Process.Start(start)!;
         List<string> written = [];
         while (await demo.StandardOutput.ReadLineAsync(TestContext.Current.CancellationToken) is { } line)

@@ -3,14 +3,15 @@ using HandsFree.TestKit;
 
 namespace HandsFree.Scenarios.Demo;
 
-/// <summary>The demo's folder copied, its shift cut to two residents, and changed by a test.</summary>
+/// <summary>The demo's folder copied, its shift cut to some residents (two where none are named), and changed by a test.</summary>
 internal sealed class ShortShift : IDisposable
 {
-    private static readonly string[] Residents = ["102", "104"];
+    private readonly string[] residents;
     private readonly DirectoryInfo root = Directory.CreateTempSubdirectory("handsfree-short-shift-");
 
-    public ShortShift()
+    public ShortShift(params string[] residents)
     {
+        this.residents = residents.Length > 0 ? residents : ["102", "104"];
         Directory.CreateDirectory(Folder);
         foreach (string file in Directory.GetFiles(Path.Combine(Shared.Repository, "demo-audio-synthetic")))
         {
@@ -42,9 +43,9 @@ internal sealed class ShortShift : IDisposable
 
     public void Dispose() => root.Delete(recursive: true);
 
-    private static void Keep(JsonArray entries)
+    private void Keep(JsonArray entries)
     {
-        foreach (JsonNode? gone in entries.Where(e => !Residents.Contains((string?)e!["resident"])).ToList())
+        foreach (JsonNode? gone in entries.Where(e => !residents.Contains((string?)e!["resident"])).ToList())
         {
             entries.Remove(gone);
         }

@@ -10,16 +10,15 @@ namespace HandsFree.Scenarios.Hear;
 public sealed class EngineChoiceTests
 {
     [Fact]
-    public void Without_models_sphinx_hears_and_the_line_says_why_no_better_one()
+    public void Without_models_small_hears_and_the_line_says_why_no_better_one()
     {
-        SphinxHere.Needed();
         using TemporaryHome empty = new();
 
         EngineChoice choice = new Engines(Paths(empty.Path)).Start(null, "", 1);
         using var recognizer = choice.Recognizer;
 
-        recognizer.ShouldNotBeNull().Name.ShouldBe("sphinx");
-        choice.Line.ShouldStartWith("the engine sphinx hears; not neural: the neural model is not there");
+        recognizer.ShouldNotBeNull().Name.ShouldBe("small");
+        choice.Line.ShouldStartWith("the engine small hears; not neural: the neural model is not there");
         choice.Line.ShouldContain("; not vosk: ");
         choice.Line.ShouldNotContain("\n");
     }
@@ -27,7 +26,6 @@ public sealed class EngineChoiceTests
     [Fact]
     public void A_model_that_is_broken_is_a_reason_and_the_next_engine_hears()
     {
-        SphinxHere.Needed();
         using TemporaryHome models = new();
         string folder = Directory.CreateDirectory(models.At("moonshine-base-en")).FullName;
         foreach (string file in (string[])["encoder_model.ort", "decoder_model_merged.ort", "tokenizer.bin"])
@@ -38,7 +36,7 @@ public sealed class EngineChoiceTests
         EngineChoice choice = new Engines(Paths(models.Path)).Start(null, "", 1);
         using var recognizer = choice.Recognizer;
 
-        recognizer.ShouldNotBeNull().Name.ShouldBe("sphinx");
+        recognizer.ShouldNotBeNull().Name.ShouldBe("small");
         choice.Line.ShouldContain("not neural: it does not load");
         choice.Line.ShouldNotContain("\n");
     }

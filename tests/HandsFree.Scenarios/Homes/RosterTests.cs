@@ -11,7 +11,7 @@ public sealed class RosterTests
 {
     private const string WholeResident = """
         { "residents": [ {
-          "id": "r1", "name": "Ada Quill", "room": 12, "bed": "a", "born": "1931-03-09", "bandNumber": "0471",
+          "id": "r1", "name": "Ada Quill", "room": 12, "bed": "a", "unit": "East", "born": "1931-03-09", "bandNumber": "0471",
           "orderedLimits": [
             { "value": "systolic", "least": 100, "greatest": 160, "orderedBy": "Dr Invented", "orderedOn": "2026-01-02", "until": "2026-03-05T07:00" },
             { "value": "weight", "greatest": 80, "orderedBy": "Dr Invented", "orderedOn": "2026-01-02" } ],
@@ -32,6 +32,7 @@ public sealed class RosterTests
         Resident resident = Home.Open(folder.Folder, TimeZoneInfo.Utc).Home!.Roster.Residents.ShouldHaveSingleItem();
 
         resident.Name.ShouldBe("Ada Quill");
+        resident.Unit.ShouldBe("East");
         resident.Born.ShouldBe(new DateOnly(1931, 3, 9));
         resident.BandNumber.ShouldBe("0471");
         resident.ArmsNotToBeUsed.ShouldBe([new(Arm.Left, "shunt")]);

@@ -1,4 +1,5 @@
 using HandsFree.App.Homes;
+using HandsFree.Core.Reports;
 using HandsFree.Core.Files;
 using HandsFree.Core.Quantities;
 using HandsFree.Core.Rules;

@@ -47,13 +47,16 @@ public sealed class CtcForwardTests
         }
     }
 
-    [Fact]
-    public void What_pruning_takes_away_is_no_more_than_it_says()
+    [Theory]
+    [InlineData(4, int.MaxValue)]
+    [InlineData(double.PositiveInfinity, 9)]
+    [InlineData(4, 9)]
+    public void What_pruning_takes_away_is_no_more_than_it_says(double beam, int most)
     {
         Grammar grammar = Grammar.Parse("#JSGF V1.0; grammar small; <d> = one {1} | two {2}; public <s> = (<d> { $ & $d })+;", "small.jsgf");
         float[] given = Random(12, 3);
         ForwardResult exact = Run(grammar, given, double.PositiveInfinity);
-        ForwardResult pruned = Run(grammar, given, 4);
+        ForwardResult pruned = Run(grammar, given, beam, most);
 
         pruned.Dropped.ShouldBeGreaterThan(0);
         pruned.Values.Count.ShouldBeLessThan(exact.Values.Count);
@@ -69,6 +72,16 @@ public sealed class CtcForwardTests
     }
 
     [Fact]
+    public void No_more_ways_than_the_cap_go_on_through_a_grammar_without_end()
+    {
+        Grammar grammar = Grammar.Parse("#JSGF V1.0; grammar small; <d> = one {1} | two {2}; public <s> = (<d> { $ & $d })+;", "small.jsgf");
+
+        ForwardResult capped = Run(grammar, Random(40, 5), double.PositiveInfinity, 20);
+
+        capped.Values.Count.ShouldBeInRange(1, 20);
+    }
+
+    [Fact]
     public void A_whole_sentence_that_may_go_on_is_known()
     {
         Grammar grammar = Grammar.Parse("#JSGF V1.0; grammar small; public <s> = one {1} | one two {12};", "small.jsgf");
@@ -79,8 +92,8 @@ public sealed class CtcForwardTests
         Run(grammar, Certain(2, 0, 3), 16).Values.Single(v => v.Value.Probability > 0.5).Value.Words.ShouldBe("one two");
     }
 
-    private static ForwardResult Run(Grammar grammar, float[] rows, double beam) =>
-        CtcForward.Run(rows, Words.Length + 1, new SentenceAutomaton(grammar, w => Array.IndexOf(Words, w) is >= 0 and var at ? at + 1 : null), p => Words[p - 1], beam);
+    private static ForwardResult Run(Grammar grammar, float[] rows, double beam, int most = int.MaxValue) =>
+        CtcForward.Run(rows, Words.Length + 1, new SentenceAutomaton(grammar, w => Array.IndexOf(Words, w) is >= 0 and var at ? at + 1 : null), p => Words[p - 1], beam, most);
 
     private static float[] Random(int rows, int seed)
     {

@@ -141,6 +141,32 @@ public sealed class BadFileTests : IDisposable
         Refused(JournalProblem.Damaged, "not a journal of this program (SQLite Error 1: 'no such table: event'.); restore it from a backup");
     }
 
+    [Theory]
+    [InlineData("secret")]
+    [InlineData("device-key")]
+    public void A_device_s_part_that_is_broken_is_said_and_not_called_a_broken_journal(string part)
+    {
+        using (IJournal journal = _folder.Open())
+        {
+            journal.Append(new byte[] { 1 });
+        }
+
+        string file = Directory.GetFiles(_folder.States, part, SearchOption.AllDirectories).Single();
+        File.WriteAllBytes(file, [.. File.ReadAllBytes(file).Select(b => (byte)~b)]);
+
+        _folder.OpenBadly().Problem.ShouldBe(JournalProblem.OtherDevice);
+        (JournalVerdict? verdict, JournalError? error) = JournalVerification.Verify(_folder.Path, _folder.States);
+        if (part == "device-key")
+        {
+            error!.Problem.ShouldBe(JournalProblem.OtherDevice);
+            error.Message.ShouldContain("what this device keeps for it can't be read");
+        }
+        else
+        {
+            verdict!.Findings.ShouldBeEmpty(); // the chain is walked without the secret
+        }
+    }
+
     private void Refused(JournalProblem problem, string reason)
     {
         JournalError error = _folder.OpenBadly(Impatient);

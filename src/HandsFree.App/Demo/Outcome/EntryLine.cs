@@ -31,7 +31,8 @@ internal static class EntryLine
         EnteredInError e => Join(e.Resident, "entered in error", null, e.Event, [], e.Reason),
         ReportAcknowledged e => Join(e.Person, "report acknowledged", null, e.Report, [], null),
         RoundStarted or RoundEnded or ResidentIdentified or IdentificationFailed or AttemptDiscarded
-            or ReadingAmended or ReportNoted or PersonAdded or PersonRemoved or PinChanged or RecoveryKeyMade or RecordViewed or JournalRestored or RulesKept => null,
+            or ReadingAmended or ReportNoted or PersonAdded or PersonRemoved or PinChanged or RecoveryKeyMade or RecordViewed or JournalRestored or RulesKept
+            or RosterKept or SpokenDigitsSet or AudioKept or AudioDeleted or ReportTold or ReportClosed or PlanMade => null,
         _ => $"{entry.GetType().Name} {entry.Id}",
     };
 

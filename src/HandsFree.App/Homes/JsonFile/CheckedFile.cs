@@ -26,7 +26,7 @@ internal static class CheckedFile
                 return null;
             }
 
-            return Checked(path, File.ReadAllBytes(path), schema, errors);
+            return Of(path, File.ReadAllBytes(path), schema, errors);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -35,7 +35,8 @@ internal static class CheckedFile
         }
     }
 
-    private static LocatedNode? Checked(string path, byte[] bytes, string schema, ICollection<FileError> errors)
+    /// <summary>The top value of a file's bytes; null where it is broken, with the errors.</summary>
+    public static LocatedNode? Of(string path, byte[] bytes, string schema, ICollection<FileError> errors)
     {
         int before = errors.Count;
         LocatedNode? top = LocatedJson.Read(path, bytes, errors);

@@ -41,6 +41,9 @@ internal sealed record ResidentSet(Resident Resident)
     /// <summary>Counts that are read back once the fingers are off the wrist, oldest first.</summary>
     public ImmutableList<HeldCount> Held { get; init; } = [];
 
+    /// <summary>The symptoms that were asked for at this bed, by the sign they were asked for; empty where the answer was no.</summary>
+    public ImmutableDictionary<VitalSign, ImmutableHashSet<string>> Symptoms { get; init; } = ImmutableDictionary<VitalSign, ImmutableHashSet<string>>.Empty;
+
     /// <summary>How far a posture test is.</summary>
     public PostureStep Posture { get; init; }
 

@@ -116,6 +116,9 @@ internal abstract record Stage(StateKind Kind)
 
     public sealed record Paused(DateTimeOffset Since, Stage Return) : Stage(StateKind.Paused);
 
+    /// <param name="Spoken">The digits of her choice unlock too.</param>
+    public sealed record Locked(bool Spoken) : Stage(StateKind.Locked);
+
     public sealed record Handover(HandoverCursor Cursor) : Stage(StateKind.Handover);
 
     public sealed record Ended() : Stage(StateKind.Ended);

@@ -28,7 +28,10 @@ internal static class Always
         .On(Trigger.NotAReading, "ask again, leave open after three", turn => turn.TryAgain("Not understood."), [page.State, .. givenUp])
         .On(Trigger.PartOfAReading, "ask again, leave open after three", turn => turn.TryAgain("I heard only a part."), [page.State, .. givenUp]);
 
-    public static Turn Stop(Turn turn)
+    public static Turn Stop(Turn turn) => turn.Depart("stopped");
+
+    /// <summary>Falls silent and leaves the resident; nothing is asked any more.</summary>
+    public static Turn Depart(this Turn turn, string why)
     {
         Turn silent = turn.Do(new Effect.Silence());
         if (silent.State.Set is not { } set)
@@ -37,7 +40,7 @@ internal static class Always
         }
 
         // Readings after the stop may have been measured before it: the first is asked for that, and identity is asked again.
-        Turn left = silent.Leave("stopped");
+        Turn left = silent.Leave(why);
         ResidentSet stopped = left.State.Left[set.Resident.Id] with { StoppedAt = turn.At };
         return left with
         {

@@ -31,7 +31,8 @@ internal static class AwaitingAnswerState
         { Question: Question.TakenJustNow, Understood: { } understood, Said: { } said } s =>
             turn.With(yes ? turn.Set with { StoppedAt = null } : turn.Set with { Late = true }).Offer(understood, said, s.Amends),
         { Question: Question.Symptom, Confirmed: { } confirmed } s =>
-            turn.Record(confirmed, s.Amends, yes ? s.Symptoms : []).Save(),
+            turn.With(turn.Set with { Symptoms = turn.Set.Symptoms.SetItem(confirmed.Reading.Value.Sign, yes ? s.Symptoms : []) })
+                .Record(confirmed, s.Amends, yes ? s.Symptoms : []).Save(),
         { Question: Question.WokeToVoice, Asleep: { } asleep } =>
             turn.RecordNotTaken(asleep, yes ? Sleeping.Woke : Sleeping.DidNotWake).Save(),
         { Question: Question.Unwell } => Unwelling.Answered(turn, yes),

@@ -11,7 +11,7 @@ internal static class HandoverState
         .On(Trigger.Unwell, "call light", Unwelling.Hear, StateKind.Handover)
         .On(Trigger.Help, "list what can be said", Always.Help, StateKind.Handover)
         .WithJournal()
-        .On(Trigger.Query, "answer", Handovers.Answer, StateKind.Handover, StateKind.AwaitingRoom)
+        .On(Trigger.Query, "answer; told the nurse, said twice, is written", Handovers.Answer, StateKind.Handover, StateKind.AwaitingRoom, StateKind.Saving)
         .On(Trigger.NextOrPrevious, "answer", Move, StateKind.Handover)
         .On(Trigger.Repeat, "answer again", turn => Handovers.Answer(turn, new Meaning.Query(QueryKind.Repeat, null)), StateKind.Handover)
         .On(Trigger.Place, "find the resident, say the name", Always.Place, StateKind.AwaitingName, StateKind.AwaitingRoom)

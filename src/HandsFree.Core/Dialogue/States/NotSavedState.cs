@@ -12,10 +12,10 @@ internal static class NotSavedState
         .On(Trigger.Unwell, "call light; ask, then report now, with what was not saved", Unwelling.HearUnsaved, StateKind.NotSaved, StateKind.AwaitingAnswer)
         .On(Trigger.Help, "list what can be said", Always.Help, StateKind.NotSaved)
         .WithJournal()
-        .WithTries(StateKind.Ready, StateKind.AwaitingRecheck, StateKind.Ended)
+        .WithTries(StateKind.Ready, StateKind.AwaitingRecheck, StateKind.Handover, StateKind.Ended)
         .WithYesNoAlone()
         .On(Trigger.Yes, "write again", Again, StateKind.Saving)
-        .On([Trigger.No, Trigger.Cancel, Trigger.GoBack], "leave it to paper", LoseUnsaved, StateKind.Ready, StateKind.AwaitingRecheck, StateKind.Ended)
+        .On([Trigger.No, Trigger.Cancel, Trigger.GoBack], "leave it to paper", LoseUnsaved, StateKind.Ready, StateKind.AwaitingRecheck, StateKind.Handover, StateKind.Ended)
         .On([Trigger.NextResident, Trigger.Place, Trigger.Pause], "this one first", Always.AnswerFirst, StateKind.NotSaved);
 
     public static Turn LoseUnsaved(this Turn turn)
@@ -38,7 +38,7 @@ internal static class NotSavedState
         HashSet<string> lost = [.. stage.Events.Select(e => e.Id)];
         IEnumerable<JournalEvent> trail = stage.Events.Where(e => e is AttemptDiscarded or LeftOpen or IdentificationFailed or ResidentIdentified);
         Turn kept = turn with { State = turn.State with { Unwritten = turn.State.Unwritten.AddRange(trail) } };
-        if (stage.After is Stage.Ended)
+        if (stage.After is Stage.Ended or Stage.Handover)
         {
             return kept.Go(stage.After);
         }

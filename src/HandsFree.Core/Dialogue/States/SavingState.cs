@@ -11,6 +11,7 @@ internal static class SavingState
             StateKind.Ready,
             StateKind.AwaitingRecheck,
             StateKind.Ended,
+            StateKind.Handover,
             StateKind.Saving)
         .On(Trigger.SaveFailed, "say so, offer another try", Failed, StateKind.NotSaved, StateKind.Saving)
         .On(Trigger.Stop, "silence; the writing goes on", Stop, StateKind.AwaitingRoom, StateKind.Saving)

@@ -53,8 +53,12 @@ internal static class Doubt
     {
         // A doubtful value is asked for digit by digit.
         Meaning.ReadingSaid or Meaning.ValueAlone or Meaning.Correction or Meaning.CountSaid or Meaning.NotPossible => null,
-        // Silence at once, words, and the call light do no harm when misheard, and help is not delayed.
-        Meaning.Command { Word: CommandWord.Stop or CommandWord.Repeat or CommandWord.Help or CommandWord.NurseNeeded } => null,
+        // Silence at once, words, the call light, and a question do no harm when misheard, and help is not delayed.
+        Meaning.Command
+        {
+            Word: CommandWord.Stop or CommandWord.Repeat or CommandWord.Help or CommandWord.Options or CommandWord.NurseNeeded
+                or CommandWord.Unwell or CommandWord.ChestPain
+        } => null,
         // The round or the resident is left, with all that is open: in noise a reading whose end was covered became "goodbye".
         Meaning.Command { Word: CommandWord.Goodbye or CommandWord.NextResident or CommandWord.Done } => settings.CautionMargin,
         _ => settings.DoubtMargin,

@@ -38,6 +38,8 @@ internal static class Prompts
         Stage.AwaitingUndo s => $"Remove {s.Item.Text}?",
         Stage.NotSaved => "Not saved. Try again?",
         Stage.Paused => "Waiting.",
+        Stage.Locked { Spoken: true } => "Locked. Say your digits, or type your PIN.",
+        Stage.Locked => "Locked. Type your PIN.",
         _ => "",
     };
 

@@ -46,7 +46,8 @@ public static class ReadBackTexts
         _ => DigitWords.Of(seconds),
     };
 
-    private static IEnumerable<string> Circumstances(Circumstances how)
+    /// <summary>What was said about the way a reading was taken, one text each.</summary>
+    internal static IEnumerable<string> Circumstances(Circumstances how)
     {
         if (how.Site is { } site)
         {

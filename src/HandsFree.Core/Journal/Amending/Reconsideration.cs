@@ -20,7 +20,7 @@ internal static class Reconsideration
                 .Where(r => r.Resident == resident.Id && r.Confirmed.By.MeasuredAt <= measuredAt && !without.Contains(r.Id))
                 .Select(r => new PastReading(r.Confirmed.Reading, r.Confirmed.By.MeasuredAt)).OrderBy(p => p.MeasuredAt),
         ];
-        return context.Rules.Decide(reading, new DecisionContext(resident, earlier, MostRechecks, measuredAt, ImmutableHashSet<string>.Empty));
+        return context.Rules.Decide(reading, new DecisionContext(resident.WithPlans(context.Journal, measuredAt), earlier, MostRechecks, measuredAt, ImmutableHashSet<string>.Empty));
     }
 
     /// <summary>No recheck can be asked for any more: what would have asked for one is told.</summary>
@@ -34,7 +34,8 @@ internal static class Reconsideration
         HashSet<string> inError = [.. all.OfType<EnteredInError>().Select(e => e.Event)];
         List<ReportOpened> open =
             [.. all.OfType<ReportOpened>().Where(r => r.Resident == resident.Id && !acknowledged.Contains(r.Id) && !inError.Contains(r.Id))];
-        foreach (ReportOpened report in open.Where(r => was is not null && r.Readings.Contains(was.Id)))
+        // Also where a nurse knows of it or it is closed: she advised on a value that was another.
+        foreach (ReportOpened report in all.OfType<ReportOpened>().Where(r => r.Resident == resident.Id && !inError.Contains(r.Id) && was is not null && r.Readings.Contains(was.Id)))
         {
             amended = amended.Add(new ReportNoted(
                 context.NextId(), context.Person, context.At, resident.Id, report.Id, $"a reading that this rests on was amended: {context.Reason}"));

@@ -4,7 +4,7 @@ using HandsFree.Core.Residents;
 namespace HandsFree.Core.Rules.Figures;
 
 /// <summary>The single number of a quantity that a limit stands on.</summary>
-internal static class SingleValue
+public static class SingleValue
 {
     /// <summary>The number in the unit of the limited value, or null where the quantity has no such number.</summary>
     public static decimal? Of(Quantity quantity, LimitedValue value) => (quantity, value) switch

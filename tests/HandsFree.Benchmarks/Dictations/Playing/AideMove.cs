@@ -8,6 +8,9 @@ internal abstract record AideMove
     /// <summary>She, or somebody in the room, is heard.</summary>
     public sealed record Sound(Utterance Utterance) : AideMove;
 
+    /// <summary>She uses the keys.</summary>
+    public sealed record Types(string Text) : AideMove;
+
     /// <summary>Nothing; she waits for the program.</summary>
     public sealed record Wait : AideMove;
 

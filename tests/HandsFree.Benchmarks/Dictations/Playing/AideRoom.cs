@@ -57,6 +57,13 @@ internal sealed class AideRoom(SimulatedAide aide, AideEars ears, Acoustics acou
                     sound = acoustics.Sound(move.Utterance);
                     scribe.Speaks(clock.GetLocalNow(), move.Utterance, SampleTime.Of(sound.Length));
                     return true;
+                case AideMove.Types move:
+                    ears.Forget();
+                    scribe.Types(clock.GetLocalNow(), move.Text);
+                    Session!.Post(new SessionEvent.Typed(move.Text));
+                    Session.WaitUntilIdle(stop);
+                    lastSound = clock.GetLocalNow();
+                    return true;
                 case AideMove.Leave:
                     return false;
             }

@@ -13,4 +13,7 @@ internal interface IAideWatcher
 
     /// <summary>The program said something that she can make nothing of.</summary>
     void Puzzled(string sentence);
+
+    /// <summary>At the door she was not understood so often that she takes the keys; with the resident she speaks again.</summary>
+    void TakesTheKeys();
 }

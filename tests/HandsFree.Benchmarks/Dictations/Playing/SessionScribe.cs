@@ -48,6 +48,15 @@ internal sealed class SessionScribe(double missRate, int visit, string voice, De
         }
     }
 
+    /// <summary>The aide uses the keys.</summary>
+    public void Types(DateTimeOffset at, string text)
+    {
+        lock (gate)
+        {
+            Line(at, "keys", $"\"{text}\"");
+        }
+    }
+
     /// <summary>A frame passed; so much of it the program was heard.</summary>
     public void Passed(TimeSpan heard) => program += heard;
 
@@ -114,6 +123,9 @@ internal sealed class SessionScribe(double missRate, int visit, string voice, De
             firstLine = lines.Count;
         }
     }
+
+    /// <inheritdoc/>
+    public void TakesTheKeys() => Found("typed at the door", "room and bed, name or birthday were not understood");
 
     /// <inheritdoc/>
     public void Puzzled(string sentence) => Found("not understood by the aide", sentence);

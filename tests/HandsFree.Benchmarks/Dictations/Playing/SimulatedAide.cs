@@ -20,6 +20,7 @@ internal sealed partial class SimulatedAide(
     private Dictation? current;
     private bool identified;
     private bool silent;
+    private bool atTheKeys;
     private bool tryAgainAfterCancel;
     private bool wasLeftOpen;
     private int triesAtTheDoor;
@@ -45,6 +46,12 @@ internal sealed partial class SimulatedAide(
             return new AideMove.Wait();
         }
 
+        if (triesAtTheDoor > MostTriesAtTheDoor && !atTheKeys)
+        {
+            (atTheKeys, triesAtTheDoor) = (true, 0);
+            watcher.TakesTheKeys();
+        }
+
         GaveUp = moves > MostMoves ? "too many turns"
             : triesAtTheDoor > MostTriesAtTheDoor ? "room and bed, name or birthday were not understood"
             : goodbyes > MostGoodbyes ? "goodbye was not understood"
@@ -56,7 +63,7 @@ internal sealed partial class SimulatedAide(
 
         // At the door only questions about the resident are expected.
         AideMove move = strange && !identified && standing is null ? Command("stop") : Answer();
-        moves += move is AideMove.Sound ? 1 : 0;
+        moves += move is AideMove.Wait ? 0 : 1;
         return move;
     }
 
@@ -74,6 +81,7 @@ internal sealed partial class SimulatedAide(
     {
         identified |= prompt.Ready;
         triesAtTheDoor = prompt.Ready ? 0 : triesAtTheDoor;
+        atTheKeys &= !prompt.Ready;
         standing = prompt.Wants switch
         {
             Wants.Options => standing,
@@ -144,7 +152,7 @@ internal sealed partial class SimulatedAide(
         _ => AtTheBed(),
     };
 
-    private AideMove.Sound AtTheDoor()
+    private AideMove AtTheDoor()
     {
         identified = false;
         triesAtTheDoor++;
@@ -288,10 +296,10 @@ internal sealed partial class SimulatedAide(
         return Heard(words);
     }
 
-    private AideMove.Sound Identity(string words)
+    private AideMove Identity(string words)
     {
         current?.Acts.Add(new Act(ActKind.Identity, false));
-        return Heard(words);
+        return atTheKeys ? new AideMove.Types(words) : Heard(words);
     }
 
     private AideMove.Sound Heard(string words) => new(new Utterance(voice, words, Variant));

@@ -76,11 +76,18 @@ internal sealed class AnyConversation
             return answer is DialogueEvent.Saved saved ? saved with { At = now } : ((DialogueEvent.SaveFailed)answer) with { At = now };
         }
 
+        if (state.Kind == StateKind.Locked && chance.Next(3) > 0)
+        {
+            return Pick<DialogueEvent>(
+                new DialogueEvent.Unlocked(now, UnlockedBy.Pin), new DialogueEvent.UnlockRefused(now, TimeSpan.FromSeconds(Pick(0, 30, 600))));
+        }
+
         return chance.Next(16) switch
         {
             0 => Pick<DialogueEvent>(
                 new DialogueEvent.NothingHeard(now), new DialogueEvent.NotAReading(now), new DialogueEvent.PartOfAReading(now),
-                new DialogueEvent.TimerElapsed(now, "count"), new DialogueEvent.TimerElapsed(now, "recheck pulse"), new DialogueEvent.Played(now)),
+                new DialogueEvent.TimerElapsed(now, "count"), new DialogueEvent.TimerElapsed(now, "recheck pulse"), new DialogueEvent.Played(now),
+                new DialogueEvent.LockDue(now)),
             1 => Say(Anything()),
             _ => Say(Fitting(state)),
         };
@@ -116,7 +123,7 @@ internal sealed class AnyConversation
             BodyTemperature.FromFahrenheit(Pick(98.6m, 101.2m, 45m)),
             BloodPressure.FromMillimetresOfMercury(Pick(118, 180, 190), Pick(70, 200)),
             OxygenSaturation.FromPercent(Pick(82, 97))),
-        chance.Next(4) == 0 ? new Circumstances { Uneven = true } : Circumstances.Unsaid));
+        chance.Next(2) == 0 ? new Circumstances { Uneven = true } : Circumstances.Unsaid));
 
     private Meaning.ValueAlone Number() => new(Spoken());
 
@@ -129,7 +136,7 @@ internal sealed class AnyConversation
         new Meaning.Counting(Pick(CountWord.Start, CountWord.SixtySeconds, CountWord.Uneven)), new Meaning.Hedge(), new Meaning.Worried(),
         new Meaning.NotTaken(Pick(Enum.GetValues<NotTakenReason>()), Pick<VitalSign?>(null, VitalSign.Pulse)),
         new Meaning.NotPossible(Pick<VitalSign?>(null, VitalSign.Temperature), new SpokenNumber(70), "a test"),
-        new Meaning.Command(Pick(Enum.GetValues<CommandWord>().Where(w => w != CommandWord.Goodbye || chance.Next(4) == 0).ToArray())),
+        new Meaning.Command(chance.Next(12) == 0 ? CommandWord.Goodbye : Pick(Enum.GetValues<CommandWord>().Where(w => w != CommandWord.Goodbye).ToArray())),
         new Meaning.Place(12, "b"), new Meaning.BirthDate(3, 3, null), new Meaning.BandNumber("4711"),
         new Meaning.Query(Pick(Enum.GetValues<QueryKind>()), 12));
 

@@ -12,7 +12,7 @@ namespace HandsFree.Core.Tests.Dialogue;
 
 /// <summary>Runs a written conversation. Each line is a sentence that the aide says, or in brackets what else happens:
 /// (nothing), (mumble), (part), (timer NAME), (after 6 min), (margin 0.3 SENTENCE | OTHER), (typed SENTENCE), (quiet SENTENCE),
-/// (saving fails), (saving works). The journal answers at once.</summary>
+/// (saving fails), (saving works), (lock), (unlocked), (wrong 30: seconds to wait). The journal answers at once.</summary>
 internal sealed class Talk
 {
     private readonly DialogueMachine machine;
@@ -22,10 +22,11 @@ internal sealed class Talk
     private bool saves = true;
     private long sequence;
 
-    public Talk(DialogueSettings? settings = null, IRulebook? rules = null, Roster? roster = null)
+    public Talk(DialogueSettings? settings = null, IRulebook? rules = null, Roster? roster = null, IReadOnlyList<JournalEvent>? past = null)
     {
+        journal.AddRange(past ?? []);
         machine = new DialogueMachine(rules ?? new TestRules(), roster ?? TestHome.Roster, settings ?? new DialogueSettings());
-        Take(machine.Begin("aide-1", "s1", [], now));
+        Take(machine.Begin("aide-1", "s1", past ?? [], now));
     }
 
     private Talk(Talk interrupted, string aide, int minutes)
@@ -93,6 +94,15 @@ internal sealed class Talk
                 break;
             case "timer":
                 Happens(new DialogueEvent.TimerElapsed(now, parts[1]));
+                break;
+            case "lock":
+                Happens(new DialogueEvent.LockDue(now));
+                break;
+            case "unlocked":
+                Happens(new DialogueEvent.Unlocked(now, UnlockedBy.Pin));
+                break;
+            case "wrong":
+                Happens(new DialogueEvent.UnlockRefused(now, TimeSpan.FromSeconds(int.Parse(parts[1], CultureInfo.InvariantCulture))));
                 break;
             case "after":
                 now += TimeSpan.FromMinutes(int.Parse(parts[1].Split(' ')[0], CultureInfo.InvariantCulture));

@@ -1,0 +1,214 @@
+using HandsFree.App.Commands;
+using HandsFree.App.Homes;
+using HandsFree.App.Journals;
+using HandsFree.Core.Journal;
+using HandsFree.Core.People;
+using HandsFree.Core.Reports;
+using HandsFree.Core.Reports.Sheets;
+using HandsFree.Core.Residents;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace HandsFree.App.Reports;
+
+/// <summary>What "handsfree report" does: looks at reports, and writes what happens to them beside a running round.</summary>
+internal sealed class ReportDesk
+{
+    /// <summary>A plan stands at most this long; what stands longer is an order and belongs to the roster (a proposal: common practice, no source).</summary>
+    public static readonly TimeSpan LongestPlan = TimeSpan.FromDays(14);
+
+    private readonly HomeJournal journal;
+    private readonly Home home;
+    private readonly CommandHost host;
+    private readonly ReportFinder finder;
+    private readonly DateTimeOffset now;
+
+    private ReportDesk(HomeJournal journal, Home home, CommandHost host)
+    {
+        (this.journal, this.home, this.host) = (journal, home, host);
+        finder = new ReportFinder(journal, home);
+        now = home.Settings.Here(host.Surroundings.Time.GetUtcNow());
+    }
+
+    private string Person => journal.Holder?.Person ?? home.Settings.Aide;
+
+    private Role? Role => journal.Holder?.Role;
+
+    private TextWriter Output => host.Surroundings.Out;
+
+    /// <summary>Does the work on the home's journal.</summary>
+    public static int With(IServiceProvider services, CommandHost host, Func<ReportDesk, int> work)
+    {
+        HomeOpening opening = services.GetRequiredService<HomeOpening>();
+        return !opening.TryGet(out Home? home)
+            ? host.RefuseHome(opening)
+            : JournalFile.Reading(services, host, journal => work(new ReportDesk(journal, home, host)));
+    }
+
+    /// <summary>Lists reports, the open ones first, the gravest and oldest of them in front.</summary>
+    /// <param name="all">Also those that are closed, of the last two weeks.</param>
+    /// <param name="unit">Only of this unit, or null.</param>
+    /// <param name="json">One JSON object a line.</param>
+    public int List(bool all, string? unit, bool json)
+    {
+        if (unit is not null && !home.Roster.Units.Contains(unit, StringComparer.OrdinalIgnoreCase))
+        {
+            return host.Refuse(NoUnit(unit));
+        }
+
+        journal.Desk.Viewed("report list");
+        Report[] listed =
+        [
+            .. finder.Book.All.Where(r => (all || r.State != ReportState.Closed) && (unit is null || IsOf(r, unit)))
+                .OrderBy(r => r.State == ReportState.Told ? ReportState.Open : r.State).ThenByDescending(r => r.Urgency).ThenBy(r => r.At),
+        ];
+        ReportLines lines = new(home, finder.Events, now);
+        foreach (Report report in listed)
+        {
+            Output.WriteLine(json ? lines.Json(report) : lines.Text(report));
+        }
+
+        if (listed.Length == 0 && !json)
+        {
+            Output.WriteLine(all ? "No reports." : "No open reports.");
+        }
+
+        return ExitCodes.Done;
+    }
+
+    /// <summary>Shows one report with all that the record knows of it.</summary>
+    public int Show(string named, bool json) => On(named, null, report =>
+    {
+        journal.Desk.Viewed($"report show {report.Id}");
+        SheetWriter writer = new(home, now);
+        Output.WriteLine(json ? writer.Json(Sheet(report)) : writer.Text(Sheet(report)));
+        return ExitCodes.Done;
+    });
+
+    /// <summary>Writes one report for paper.</summary>
+    /// <param name="named">Which.</param>
+    /// <param name="html">A page of HTML; else plain text.</param>
+    /// <param name="file">Where to, or null for stdout.</param>
+    public int Print(string named, bool html, string? file) => On(named, null, report =>
+    {
+        SheetWriter writer = new(home, now);
+        if (file is not null && Path.Exists(file))
+        {
+            return host.Refuse($"{file} is there already; name another file with --out");
+        }
+
+        journal.Desk.Viewed($"report print {report.Id}");
+        string page = html ? SheetPage.Of(Sheet(report), home, now) : writer.Text(Sheet(report)) + Environment.NewLine;
+        if (file is null)
+        {
+            Output.Write(page);
+            return ExitCodes.Done;
+        }
+
+        try
+        {
+            File.WriteAllText(file, page);
+        }
+        catch (Exception wrong) when (wrong is IOException or UnauthorizedAccessException)
+        {
+            return host.Refuse($"{file} can't be written ({wrong.Message.ReplaceLineEndings(" ")}); name another file with --out");
+        }
+
+        Output.WriteLine(file);
+        return ExitCodes.Done;
+    });
+
+    /// <summary>Somebody was told.</summary>
+    public int Told(string named, Told whom, string? who, ToldHow how, DateTimeOffset? at, string? unit) => On(named, unit, report =>
+        ReportMoves.WhyNotTold(report, whom, Role) is { } why ? Refuse(report, why)
+        : at < report.At || at > now ? host.Refuse($"--at is before the report was opened, or to come; write a time between {report.At:yyyy-MM-dd'T'HH:mm} and now")
+        : Write(
+            (id, person) => new ReportTold(id, person, now, report.Id, whom, who, how, at ?? now), $"{ReportMoves.Name(whom)} told"));
+
+    /// <summary>A nurse knows of it. What she advises is read back to her before it is written.</summary>
+    public int Acknowledge(string named, string? advised, bool wasReadBack, string? unit) => On(named, unit, report =>
+    {
+        if (ReportMoves.WhyNotAcknowledged(report, Role) is { } why)
+        {
+            return Refuse(report, why);
+        }
+
+        if (advised is not null)
+        {
+            Output.WriteLine($"Advised: {advised}");
+            if (!wasReadBack && !IsYes("Read it back to her, then type yes: "))
+            {
+                return host.Refuse("not read back; nothing was written");
+            }
+        }
+
+        return Write((id, person) => new ReportAcknowledged(id, person, now, report.Id) { Advised = advised }, "acknowledged");
+    });
+
+    /// <summary>Nothing more is to be done.</summary>
+    public int Close(string named, string outcome, string? unit) => On(named, unit, report =>
+        ReportMoves.WhyNotClosed(report, Role) is { } why ? Refuse(report, why)
+        : outcome.Length == 0 ? host.Refuse("--outcome is empty; write what came of it, it stands in the record")
+        : Write((id, person) => new ReportClosed(id, person, now, report.Id, outcome), "closed"));
+
+    /// <summary>A plan: a limit for a time.</summary>
+    public int Plan(string named, PlanAsked asked, string? unit) => On(named, unit, report =>
+    {
+        string? why = ReportMoves.WhyNotPlanned(report, Role)
+            ?? (home.Roster.ById(report.Resident) is null ? "its resident is no longer on the roster" : null);
+        if (why is not null)
+        {
+            return Refuse(report, why);
+        }
+
+        (decimal? least, decimal? greatest, string? wrong) = asked.Kept(home.Settings.RosterUnits);
+        return wrong is not null ? host.Refuse(wrong)
+            : asked.Until <= now || asked.Until > now + LongestPlan
+            ? host.Refuse($"--until is not within the next {LongestPlan.TotalDays:0} days; what stands longer is an order and belongs to {home.Folder.RosterFile}")
+            : Write(
+                (id, person) => new PlanMade(id, person, now, report.Resident, report.Id, asked.Value, least, greatest, home.Settings.Here(asked.Until), asked.Text),
+                "planned");
+    });
+
+    private int On(string named, string? unit, Func<Report, int> work)
+    {
+        if (unit is not null && !home.Roster.Units.Contains(unit, StringComparer.OrdinalIgnoreCase))
+        {
+            return host.Refuse(NoUnit(unit));
+        }
+
+        (Report? report, string? wrong) = finder.Find(named);
+        return report is null ? host.Refuse(wrong!)
+            : unit is not null && !IsOf(report, unit) ? Refuse(report, $"it is of {UnitOf(report)}, not of {unit}")
+            : work(report);
+    }
+
+    private int Write(Func<string, string, JournalEvent> make, string done)
+    {
+        long number = journal.Desk.Write((id, _) => make(id, Person));
+        Output.WriteLine($"{Capital(done)}, saved as event {number}.");
+        return ExitCodes.Done;
+    }
+
+    private bool IsYes(string question)
+    {
+        Output.Write(question);
+        return host.Surroundings.In.ReadLine()?.Trim() == "yes";
+    }
+
+    private ReportSheet Sheet(Report report) => new ReportSheets(finder.Events, home.Roster, home.Settings.Clock, home.Settings.Overdue).Of(report, now);
+
+    private int Refuse(Report report, string why) => host.Refuse($"report {report.Id}: {why}");
+
+    private bool IsOf(Report report, string unit) => string.Equals(home.Roster.ById(report.Resident)?.Unit, unit, StringComparison.OrdinalIgnoreCase);
+
+    private string UnitOf(Report report) => home.Roster.ById(report.Resident) switch
+    {
+        null => "a resident who is no longer on the roster",
+        { Unit: { } unit } => unit,
+        Resident => "no unit",
+    };
+
+    private string NoUnit(string unit) => $"there is no unit \"{unit}\"; {(home.Roster.Units is { Count: > 0 } units ? $"the units are {string.Join(", ", units)}" : $"{home.Folder.RosterFile} names none")}";
+
+    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+}
