@@ -70,7 +70,7 @@ internal sealed class RoundCommand
             return host.RefuseAll(errors.Select(e => e.ToString()));
         }
 
-        (HomeJournal? journal, string? error) = HomeJournal.Open(home.Folder, services.GetRequiredService<Unlocker>());
+        (HomeJournal? journal, string? error) = HomeJournal.Open(home.Folder, services.GetRequiredService<Unlocker>(), forSession: true);
         if (journal is null)
         {
             return host.Refuse(error!);
@@ -88,6 +88,7 @@ internal sealed class RoundCommand
             try
             {
                 journal.Desk.KeepRules(home);
+                journal.Desk.KeepRoster(home, home.Roster);
                 return Go(parsed, services, home, journal, recognizer, choice?.Line, settings);
             }
             catch (Exception e) when (e is JournalWriteException or JournalReadException or InvalidDataException)

@@ -1,7 +1,9 @@
 using HandsFree.App.Demo;
 using HandsFree.App.Homes;
+using HandsFree.App.Recordings;
 using HandsFree.App.Screens;
 using HandsFree.App.Session;
+using HandsFree.App.Unlocking;
 using HandsFree.Audio.Endpointing;
 using HandsFree.Core.Journal;
 using HandsFree.Speech;
@@ -108,6 +110,8 @@ internal sealed class RoundRun
         Recognizer = Recognizer,
         Grammars = Grammars,
         Time = Time,
+        Key = HolderKey.Of(Journal),
+        Recorder = SessionRecorder.For(Home, Journal),
         Watcher = new Watchers([Log, Board, Screen], []),
         Wording = Home.Settings.Wording.Of,
         Settings = HomeSession.Settings(Home),
