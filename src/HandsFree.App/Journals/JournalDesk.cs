@@ -10,7 +10,8 @@ namespace HandsFree.App.Journals;
 /// <summary>Writes what a command does, in the name of who unlocked the journal.</summary>
 internal sealed class JournalDesk(HomeJournal journal, TimeProvider time)
 {
-    private int written;
+    // Of the whole process: two desks of one moment write no same id.
+    private static int written;
 
     /// <summary>Makes an event of an id and the moment, and appends it.</summary>
     /// <exception cref="JournalWriteException">Nothing was appended.</exception>
@@ -61,5 +62,5 @@ internal sealed class JournalDesk(HomeJournal journal, TimeProvider time)
 
     /// <summary>An id that no other event has: this process, this moment, a number.</summary>
     public string NextId() => string.Create(
-        CultureInfo.InvariantCulture, $"desk-{time.GetUtcNow():yyyyMMddHHmmssfff}-{Environment.ProcessId}-{++written}");
+        CultureInfo.InvariantCulture, $"desk-{time.GetUtcNow():yyyyMMddHHmmssfff}-{Environment.ProcessId}-{Interlocked.Increment(ref written)}");
 }

@@ -7,6 +7,7 @@ using HandsFree.Core.Observations;
 using HandsFree.Core.People;
 using HandsFree.Core.Quantities;
 using HandsFree.Core.Reports;
+using HandsFree.Core.Residents;
 using HandsFree.TestKit;
 using Shouldly;
 using Xunit;
@@ -31,6 +32,9 @@ public sealed class JournalLineTests
         new RecheckAsked("8", "aide-7", At, "r1", VitalSign.Pulse, "4", "pulse.fast", "Count for 60 seconds.", At),
         new ReportOpened("9", "aide-7", At, "r1", ReportUrgency.ThisShift, VitalSign.Pulse, ["4"], "pulse 72", ["pulse.fast"]),
         new ReportAcknowledged("10", "nurse-1", At, "9"),
+        new ReportTold("30", "aide-7", At, "9", Told.Nurse, "nurse-1", ToldHow.InPerson, At),
+        new PlanMade("31", "nurse-1", At, "r1", "9", LimitedValue.Pulse, null, 110, At.AddHours(8), "measure again at six"),
+        new ReportClosed("32", "nurse-1", At, "9", "76, as usual"),
         new EnteredInError("11", "aide-7", At, "r1", "4", "wrong resident"),
         new RoundEnded("12", "aide-7", At),
         new ReadingAmended("20", "nurse-1", At, "r1", AmendmentKind.WrongResident, "4", "21", "r2", "it was her neighbour"),

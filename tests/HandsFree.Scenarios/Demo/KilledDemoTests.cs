@@ -55,6 +55,7 @@ public sealed partial class KilledDemoTests
         };
         start.Environment["HANDSFREE_ROOT"] = shift.Root;
         start.Environment["HANDSFREE_STATE"] = home.States;
+        start.Environment["DOTNET_EnableDiagnostics"] = "0"; // no socket of the runtime among the temporary files
         start.Environment["TMPDIR"] = Directory.CreateDirectory(home.At("temporary")).FullName;
         using Process demo = Process.Start(start)!;
         List<string> written = [];

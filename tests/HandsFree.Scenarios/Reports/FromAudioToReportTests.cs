@@ -40,7 +40,8 @@ public sealed class FromAudioToReportTests
         sheet.ShouldContain("usual upper pressure 168 and usual lower pressure 84");
         sheet.ShouldContain("Advised by nurse-1, read back: measure again at six");
         sheet.ShouldContain("closed by nurse-1: 168 over 84, as usual");
-        Run(home, "nurse", "journal", "verify").Code.ShouldBe(0);
+        CommandRun verify = Run(home, "nurse", "journal", "verify");
+        verify.Code.ShouldBe(0, verify.Out + verify.Error);
     }
 
     private CommandRun Run(TemporaryHome home, string who, params string[] args) => CommandRun.With(
