@@ -1,7 +1,6 @@
 using System.Runtime.ExceptionServices;
 using HandsFree.Audio.Devices;
 using HandsFree.Core.Dialogue;
-using HandsFree.Store.Keys;
 
 namespace HandsFree.App.Session;
 
@@ -9,8 +8,6 @@ namespace HandsFree.App.Session;
 /// another thread comes through the queue.</summary>
 internal sealed class SessionLoop : IDisposable
 {
-    private const string LockTimer = "lock";
-
     private readonly SessionParts parts;
     private readonly EchoGate echo;
     private readonly Mouth mouth;
@@ -20,6 +17,7 @@ internal sealed class SessionLoop : IDisposable
     private readonly QuietWatch quiet;
     private readonly TalkSwitch talk;
     private readonly Hardware hardware;
+    private readonly LockWatch locks;
     private readonly Queue<DialogueEvent> answers = [];
     private DialogueState? state;
     private ListeningInForce listening;
@@ -39,6 +37,7 @@ internal sealed class SessionLoop : IDisposable
         ear = new Ear(parts.Microphone, parts.Detector, parts.Recognizer, parts.Grammars, echo, talk, Queue, parts.Settings);
         pen = new JournalPen(parts.Journal, () => Say("Another program has the record. I wait for it."));
         timers = new SessionTimers(parts.Time, Queue);
+        locks = new LockWatch(parts, timers);
         quiet = new QuietWatch(parts.Time, Queue);
         listening = new ListeningInForce(0, new Listening(ListeningKind.Nothing, AnswerAwaited: false), Now);
     }
@@ -62,9 +61,8 @@ internal sealed class SessionLoop : IDisposable
         TellMicrophone(null);
         Carry(parts.Machine.Begin(aide, session, parts.Past ?? parts.Journal.ReadFrom(1).Select(e => e.Event), Now));
         AnswerAll();
-        WatchLock();
-        var thread = new Thread(() => Hear(ending.Token)) { IsBackground = true, Name = "ear" };
-        thread.Start();
+        locks.Watch(state!);
+        EarThread hearing = new(ear, Queue, ending.Token);
         try
         {
             return TakeEvents(ending);
@@ -73,7 +71,7 @@ internal sealed class SessionLoop : IDisposable
         {
             ending.Cancel();
             Queue.Close();
-            thread.Join();
+            hearing.Join();
         }
     }
 
@@ -92,27 +90,6 @@ internal sealed class SessionLoop : IDisposable
     {
         timers.Dispose();
         quiet.Dispose();
-    }
-
-    private void Hear(CancellationToken stop)
-    {
-        Exception? failure = null;
-        try
-        {
-            ear.Run(stop);
-        }
-        catch (OperationCanceledException) when (stop.IsCancellationRequested)
-        {
-            return;
-        }
-#pragma warning disable CA1031 // Whatever broke the ear's thread is thrown again on the session's.
-        catch (Exception broken)
-#pragma warning restore CA1031
-        {
-            failure = broken;
-        }
-
-        Queue.Post(new SessionEvent.EarEnded(failure));
     }
 
     private SessionEnd TakeEvents(CancellationTokenSource ending)
@@ -168,7 +145,7 @@ internal sealed class SessionLoop : IDisposable
                 Take(speech);
                 break;
             case SessionEvent.Typed typed when state!.Kind == StateKind.Locked:
-                Unlock(parts.Key!.Typed(typed.Text), UnlockedBy.Pin);
+                answers.Enqueue(locks.Typed(typed.Text, Now));
                 AnswerAll();
                 break;
             case SessionEvent.Typed typed:
@@ -179,9 +156,12 @@ internal sealed class SessionLoop : IDisposable
             case SessionEvent.PlaybackEnded when !mouth.IsBusy:
                 Played();
                 break;
+            case SessionEvent.TimerElapsed { Name: LockWatch.Timer } elapsed when timers.Take(elapsed):
+                Step(new DialogueEvent.LockDue(Now));
+                break;
             case SessionEvent.TimerElapsed elapsed when timers.Take(elapsed):
                 parts.Watcher.Saw(new SessionNote.Clock(Now, elapsed.Name, null));
-                Step(elapsed.Name == LockTimer ? new DialogueEvent.LockDue(Now) : new DialogueEvent.TimerElapsed(Now, elapsed.Name));
+                Step(new DialogueEvent.TimerElapsed(Now, elapsed.Name));
                 break;
             case SessionEvent.QuietOver passed when quiet.Take(passed):
                 led = led || !listening.For.AnswerAwaited;
@@ -269,22 +249,10 @@ internal sealed class SessionLoop : IDisposable
             // An accepted utterance keeps the session open; so does unlocking. What was put off is put off by the same time.
             if (next is DialogueEvent.Unlocked or DialogueEvent.LockDue || (next is DialogueEvent.Utterance && step.Effects.Count > 0))
             {
-                WatchLock();
+                locks.Watch(state!);
             }
         }
     }
-
-    private void WatchLock()
-    {
-        if (parts.Key is not null && state!.Kind is not (StateKind.Locked or StateKind.Ended))
-        {
-            timers.Start(LockTimer, parts.Settings.LockAfter);
-        }
-    }
-
-    private void Unlock(PersonCheck check, UnlockedBy by) => answers.Enqueue(check.IsRight
-        ? new DialogueEvent.Unlocked(Now, by)
-        : new DialogueEvent.UnlockRefused(Now, check.Wait));
 
     private void Carry(DialogueStep step)
     {
@@ -334,7 +302,7 @@ internal sealed class SessionLoop : IDisposable
 
                 break;
             case Effect.Unlock unlock:
-                Unlock(parts.Key!.Spoken(unlock.Digits), UnlockedBy.SpokenDigits);
+                answers.Enqueue(locks.Spoken(unlock.Digits, Now));
                 break;
             case Effect.StartTimer timer:
                 timers.Start(timer.Name, timer.After);
