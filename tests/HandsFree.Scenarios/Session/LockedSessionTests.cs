@@ -21,7 +21,7 @@ public sealed class LockedSessionTests
     private static readonly Listening Bed = new(ListeningKind.Readings);
     private static readonly Listening PulseRead = new(ListeningKind.Confirmation, VitalSign.Pulse);
 
-    [Fact]
+    [Fact] // Source: clinical-rules 8.4, E-13.
     public void Ten_minutes_without_anything_accepted_lock_and_her_PIN_unlocks_to_the_room_and_bed()
     {
         Queue<string> typed = new(["111222", "goodbye", DemoPerson.Digits, "goodbye"]);
