@@ -23,7 +23,7 @@ internal static class RoundLists
     public static IReadOnlyList<string> Due(Home home, IReadOnlyList<JournalEvent> journal, DateTimeOffset now) =>
     [
         .. RoundOrder.Of(home.Roster, r => Open(home, journal, r, now), r => IsIdentified(journal, r))
-            .Select(r => $"{Place(r),-14} {string.Join(", ", Open(home, journal, r, now).Select(Word))}"),
+            .Select(r => $"{Place(r),-14} {string.Join(", ", Open(home, journal, r, now).Select(Short))}"),
     ];
 
     /// <summary>The reports that no nurse has acknowledged, the gravest first.</summary>
@@ -65,6 +65,9 @@ internal static class RoundLists
     // A round that was not ended goes on.
     private static IEnumerable<JournalEvent> ThisRound(IReadOnlyList<JournalEvent> journal) =>
         journal.Skip(1 + journal.ToList().FindLastIndex(e => e is RoundEnded));
+
+    // Five of them must fit a line of 80 columns.
+    private static string Short(VitalSign sign) => sign == VitalSign.OxygenSaturation ? "oxygen" : Word(sign);
 
     private static string Word(VitalSign sign) => RosterWords.Signs.First(s => s.Value == sign).Key;
 
