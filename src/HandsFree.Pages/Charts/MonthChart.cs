@@ -22,9 +22,15 @@ internal static class MonthChart
     public static void Draw(ICanvas canvas, Chart chart, double left, double top, double width, double height)
     {
         ChartFrame frame = new(chart, left + LeftRoom, top + 4, width - LeftRoom - RightRoom, height - BottomRoom - 4);
+        Days(canvas, chart, frame);
+        if (chart.Points.Count == 0)
+        {
+            canvas.Text(new(frame.Left + (frame.Width / 2), frame.Top + (frame.Height / 2)), "none in this time", new(AxisText, Ink: Ink.Grey, Anchor: Anchor.Middle));
+            return;
+        }
+
         ChartParts.Usual(canvas, chart, frame);
         Numbers(canvas, frame);
-        Days(canvas, chart, frame);
         ChartParts.Limits(canvas, frame, 1, chart.Low, chart.High);
         ChartParts.Limits(canvas, frame, 0.6, chart.LowerLow, chart.LowerHigh);
         Named(canvas, chart, frame);
@@ -40,10 +46,6 @@ internal static class MonthChart
         }
 
         Letters(canvas, chart, frame);
-        if (chart.Points.Count == 0)
-        {
-            canvas.Text(new(frame.Left + (frame.Width / 2), frame.Top + (frame.Height / 2)), "none in this time", new(AxisText, Ink: Ink.Grey, Anchor: Anchor.Middle));
-        }
     }
 
     private static void Numbers(ICanvas canvas, ChartFrame frame)

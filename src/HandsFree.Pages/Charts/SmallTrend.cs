@@ -12,14 +12,15 @@ internal static class SmallTrend
     {
         ChartFrame frame = new(chart, left + 3, top + 2, width - 6, height - 4);
         canvas.Rectangle(left, top, width, height, null, new(Ink.Rule, 0.5));
-        ChartParts.Usual(canvas, chart, frame);
-        ChartParts.Limits(canvas, frame, 0.8, chart.Low, chart.High);
-        ChartParts.Course(canvas, chart, frame, 0.7);
         if (chart.Points.Count == 0)
         {
             canvas.Text(new(left + (width / 2), top + (height / 2) + 3), "none in 14 days", new(9, Ink: Ink.Black, Anchor: Anchor.Middle));
+            return;
         }
 
+        ChartParts.Usual(canvas, chart, frame);
+        ChartParts.Limits(canvas, frame, 0.8, chart.Low, chart.High);
+        ChartParts.Course(canvas, chart, frame, 0.7);
         ChartPoint? last = chart.Points.LastOrDefault(p => p.Kind != PointKind.CountsNoMore);
         foreach (ChartPoint point in chart.Points)
         {
