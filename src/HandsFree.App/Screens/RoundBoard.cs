@@ -126,6 +126,7 @@ internal sealed class RoundBoard(Home home, IEnumerable<JournalEvent> past) : IS
                 speaking = speaking && s.WhySilent is null;
                 break;
             case SessionNote.Kept s:
+                journal.AddRange(s.Others);
                 journal.AddRange(s.Events);
                 record = "";
                 break;

@@ -12,6 +12,8 @@ internal sealed class JournalPen(EventJournal<JournalEvent> journal, Action wait
     /// <summary>How many waiting times of the journal a batch waits for its turn: a minute with the program's 5 seconds.</summary>
     private const int Turns = 12;
 
+    private long end = journal.Count;
+
     /// <summary>Writes; what who looks on is told, and the dialogue's answer.</summary>
     public (SessionNote Note, DialogueEvent Answer) Write(Effect.Record record, DateTimeOffset at)
     {
@@ -20,9 +22,10 @@ internal sealed class JournalPen(EventJournal<JournalEvent> journal, Action wait
             try
             {
                 long last = journal.AppendAll(record.Events);
-                return (
-                    new SessionNote.Kept(at, last - record.Events.Count + 1, record.Events),
-                    new DialogueEvent.Saved(at, record.Batch, last));
+                long first = last - record.Events.Count + 1;
+                JournalEvent[] others = [.. journal.ReadFrom(end + 1).TakeWhile(e => e.Sequence < first).Select(e => e.Event)];
+                end = last;
+                return (new SessionNote.Kept(at, first, record.Events) { Others = others }, new DialogueEvent.Saved(at, record.Batch, last));
             }
             catch (JournalWriteException failure) when (failure.Problem == JournalProblem.Locked && turn < Turns)
             {

@@ -25,7 +25,11 @@ internal abstract record SessionNote(DateTimeOffset At)
     /// <param name="At">When.</param>
     /// <param name="FirstSequence">Sequence number of the first one; the others follow.</param>
     /// <param name="Events">One or more.</param>
-    public sealed record Kept(DateTimeOffset At, long FirstSequence, IReadOnlyList<JournalEvent> Events) : SessionNote(At);
+    public sealed record Kept(DateTimeOffset At, long FirstSequence, IReadOnlyList<JournalEvent> Events) : SessionNote(At)
+    {
+        /// <summary>What other programs wrote since the session wrote last, such as an acknowledgement by the nurse.</summary>
+        public IReadOnlyList<JournalEvent> Others { get; init; } = [];
+    }
 
     /// <summary>The journal could not write.</summary>
     public sealed record NotKept(DateTimeOffset At, string Why) : SessionNote(At);
