@@ -69,7 +69,7 @@ internal static class Offering
         bool again = !saidTwice && turn.NeedsSayingAgain(said, reading);
         int tries = turn.State.Stage.Tries;
         return again
-            ? turn.Ask(new Stage.AwaitingSayingAgain(readBack, amends) { Tries = tries })
+            ? turn.Ask(new Stage.AwaitingSayingAgain(readBack, amends) { Tries = tries, Possible = said.Typed ? [] : Together.Of(said, reading) })
             : turn.Ask(new Stage.AwaitingConfirmation(readBack, amends) { Tries = tries });
     }
 

@@ -24,6 +24,10 @@ public sealed class DoubtTests
     }
 
     [Fact]
+    public void A_refusal_with_a_small_margin_is_read_back() =>
+        Talk.WithMary().Go("(margin 0 pulse refused | pulse seven)").Said.ShouldBe("Pulse, refused.");
+
+    [Fact]
     public void A_sure_goodbye_ends_the_round() =>
         Talk.WithMary().Go("(margin 4 goodbye | pulse four six)").State.Kind.ShouldBe(StateKind.Ended);
 

@@ -36,6 +36,25 @@ public sealed class SayingAgainTests
     }
 
     [Fact]
+    public void A_doubtful_second_saying_confirms_together_with_the_first()
+    {
+        // By hand: 0.9 * 0.6 against 0.05 * 0.3 and 0.05 * 0.1: 0.96.
+        Talk talk = Talk.WithMary().Go("(doubtful 0.9 pulse forty four | 0.05 pulse forty)", "(doubtful 0.6 four four | 0.3 forty)");
+        talk.Journal.OfType<ReadingRecorded>().ShouldHaveSingleItem().Confirmed.Reading.Value.ShouldBe(HeartRate.FromPerMinute(44));
+    }
+
+    [Theory]
+    [InlineData("(doubtful 0.4 four four | 0.3 forty)")] // All else together is likelier.
+    [InlineData("(doubtful 0.6 forty | 0.3 four four)")] // What is likeliest is another number.
+    [InlineData("(doubtful 0.6 seven four | 0.3 seventy)")]
+    public void A_second_saying_that_is_less_sure_or_another_number_does_not(string again)
+    {
+        Talk talk = Talk.WithMary().Go("pulse forty four", again);
+        talk.Journal.OfType<ReadingRecorded>().ShouldBeEmpty();
+        talk.Said.ShouldStartWith("Not sure.");
+    }
+
+    [Fact]
     public void A_much_quieter_no_is_asked_again() =>
         Talk.WithMary().Go("pulse seventy two", "(quiet no)").Said.ShouldStartWith("Was that you?");
 

@@ -46,7 +46,11 @@ internal abstract record Stage(StateKind Kind)
     public sealed record AwaitingConfirmation(ReadBack ReadBack, string? Amends) : Stage(StateKind.AwaitingConfirmation);
 
     /// <inheritdoc cref="AwaitingConfirmation"/>
-    public sealed record AwaitingSayingAgain(ReadBack ReadBack, string? Amends) : Stage(StateKind.AwaitingSayingAgain);
+    public sealed record AwaitingSayingAgain(ReadBack ReadBack, string? Amends) : Stage(StateKind.AwaitingSayingAgain)
+    {
+        /// <summary>What the first saying may have been; empty where it is not known.</summary>
+        public ImmutableList<Possible<Quantity>> Possible { get; init; } = [];
+    }
 
     /// <param name="Sign">What is to be said.</param>
     /// <param name="How">What was said already about the way it was taken.</param>

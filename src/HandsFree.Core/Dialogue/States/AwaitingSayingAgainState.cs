@@ -49,7 +49,7 @@ internal static class AwaitingSayingAgainState
     /// <summary>The second saying: it confirms, or takes the first one's place.</summary>
     public static Turn SaidAgain(this Turn turn, Stage.AwaitingSayingAgain stage, Reading reading)
     {
-        if (Doubt.IsDoubtful(turn.Said, turn.Parts.Settings.DoubtMargin, turn.Parts.Settings))
+        if (Doubt.IsDoubtful(turn.Said, turn.Parts.Settings.DoubtMargin, turn.Parts.Settings) && !turn.Agrees(stage, reading))
         {
             return turn.TryAgain("Not sure.");
         }
@@ -72,4 +72,11 @@ internal static class AwaitingSayingAgainState
             ? turn.TryAgain("That is another number.")
             : turn.Go(failed).Replace(reading, "second saying differs", null);
     }
+
+    // A doubtful second saying confirms where it was likelier the value read back than all else, and both sayings together leave no doubt.
+    private static bool Agrees(this Turn turn, Stage.AwaitingSayingAgain stage, Reading reading) =>
+        turn.Said.Probability > 0.5
+        && reading.Value == stage.ReadBack.Reading.Value
+        && stage.Possible.Count > 0
+        && !Together.IsDoubtful(stage.Possible, Together.Of(turn.Said, reading), reading.Value, turn.Set.Refused, turn.Parts.Settings);
 }

@@ -59,6 +59,8 @@ internal static class Doubt
             Word: CommandWord.Stop or CommandWord.Repeat or CommandWord.Help or CommandWord.Options or CommandWord.NurseNeeded
                 or CommandWord.Unwell or CommandWord.ChestPain
         } => null,
+        // Read back before anything is kept: only what the engine itself called doubtful is held back.
+        Meaning.NotTaken => 0,
         // The round or the resident is left, with all that is open: in noise a reading whose end was covered became "goodbye".
         Meaning.Command { Word: CommandWord.Goodbye or CommandWord.NextResident or CommandWord.Done } => settings.CautionMargin,
         _ => settings.DoubtMargin,

@@ -12,7 +12,7 @@ internal sealed class Dictation
     public required string Sentence { get; init; }
 
     /// <summary>The number that she counted; null where she says the value itself.</summary>
-    public int? Counted { get; init; }
+    public int? Counted { get; set; }
 
     /// <summary>She counts with the program's tones.</summary>
     public bool WithTones { get; init; }

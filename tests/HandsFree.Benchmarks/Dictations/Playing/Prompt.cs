@@ -14,7 +14,7 @@ internal sealed partial record Prompt
         (Wants.Count, @"^How many( did you count)?\?|^Say the number that you counted\.|^\(CountEnds\)$"),
         (Wants.Counting, @"^Count the pulse for (thirty|sixty) seconds, from the tone\.|^\(CountBegins\)$"),
         (Wants.TryAgain, @"^Try again\?|^Try again, or write it on paper\?"),
-        (Wants.JustNow, @"^Taken just now\?"),
+        (Wants.JustNow, @"^Taken just now\?|^Say now or before\."),
         (Wants.Symptom, @"^Short of breath\?|^Chest pain, headache, or weakness\?"),
         (Wants.Unwanted, @"^Remove |^Tell the nurse that you are worried\?|^Did the resident wake to your voice\?"),
         (Wants.SayingAgain, @"^Say the number again, digit by digit\.|^Say again what you counted, digit by digit\.|^Say it once more\."),
@@ -66,6 +66,11 @@ internal sealed partial record Prompt
 
     /// <summary>Whether a rest that was waited for is over.</summary>
     public bool RestOver { get; private init; }
+
+    /// <summary>How long is to be counted, seconds; null where it does not say.</summary>
+    public int? CountSeconds => Text.Contains("for sixty seconds, from the tone", StringComparison.Ordinal) ? 60
+        : Text.Contains("for thirty seconds, from the tone", StringComparison.Ordinal) ? 30
+        : null;
 
     /// <summary>What is to be done before the next reading, or empty.</summary>
     public string Instruction { get; private init; } = "";

@@ -100,6 +100,11 @@ internal sealed partial class SimulatedAide(
             Dropped();
         }
 
+        if (prompt.CountSeconds is { } seconds && current is { WithTones: true })
+        {
+            current.Counted = (int)current.Truth.First * seconds / 60;
+        }
+
         if (prompt.RestOver)
         {
             plan.RestIsOver();
@@ -145,7 +150,8 @@ internal sealed partial class SimulatedAide(
         Wants.WholeReading => AtTheBed(),
         Wants.Count => current is { Counted: { } counted } ? Say(ActKind.Reading, sayings.Count(counted, voice, current.Acts.Count)) : Cancel(),
         Wants.NotTaken => ConfirmNotTaken(),
-        Wants.JustNow or Wants.TryAgain => Question(yes: true),
+        Wants.JustNow => Heard("now"),
+        Wants.TryAgain => Question(yes: true),
         Wants.Symptom => Question(Steady.Number(voice, standing.Text, current?.Sentence ?? "") % 100 < 100 * habits.Symptom),
         Wants.Unwanted => Question(yes: false),
         Wants.Continue => Command("continue"),
