@@ -1,3 +1,4 @@
+using HandsFree.Store.Devices;
 using HandsFree.Store.Keys;
 using HandsFree.Store.Recordings;
 using HandsFree.Store.Sealing;
@@ -68,6 +69,13 @@ public sealed class Journal : IJournal
         ArgumentOutOfRangeException.ThrowIfGreaterThan(chosen.BusySeconds, 60, nameof(options));
         return JournalOpener.Open(Path.GetFullPath(path), access, chosen);
     }
+
+    /// <summary>Whether this device had a journal in a place, whether or not the file is there now: a file that is gone is not a journal that
+    /// was never begun.</summary>
+    /// <param name="path">The journal's file.</param>
+    /// <param name="states">Where this device keeps its part of journals.</param>
+    /// <exception cref="IOException">What the device remembers can't be read.</exception>
+    public static bool WasHere(string path, string states) => Place.JournalAt(states, Path.GetFullPath(path)) is not null;
 
     /// <summary>Whether nobody is set up, so that the device alone opens it.</summary>
     /// <param name="path">A journal.</param>
