@@ -10,7 +10,7 @@ using HandsFree.Store.Journaling;
 namespace HandsFree.App.Checks;
 
 /// <summary>Whether this machine and this home have what a round needs.</summary>
-internal sealed class SelfTest(GrammarShelf shelf, FileHearing hearing, HomeFolder folder, HomeOpening home)
+internal sealed class SelfTest(GrammarShelf shelf, FileHearing hearing, HomeFolder folder, HomeOpening? home)
 {
     /// <summary>All checks, one after the other.</summary>
     /// <param name="choice">The engine that was started, or why none was.</param>
@@ -75,6 +75,12 @@ internal sealed class SelfTest(GrammarShelf shelf, FileHearing hearing, HomeFold
 
     private IEnumerable<CheckResult> Home()
     {
+        if (home is null)
+        {
+            yield return new("home", CheckState.Ok, $"{folder.Path}: sealed; give a person and PIN to look into it too");
+            yield break;
+        }
+
         foreach (var error in home.Errors)
         {
             yield return new("home", CheckState.Failed, error.ToString());

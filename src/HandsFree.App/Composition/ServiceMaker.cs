@@ -21,7 +21,7 @@ internal static class ServiceMaker
             homeFolder ?? services.GetRequiredService<ProgramPaths>().Home, services.GetRequiredService<ProgramPaths>().States))
         .AddSingleton(new Unlocker(surroundings, unlockDescriptor))
         .AddSingleton<ProgramLog>()
-        .AddSingleton(services => Home.Open(services.GetRequiredService<HomeFolder>(), surroundings.Time.LocalTimeZone))
+        .AddSingleton(services => Home.Open(services.GetRequiredService<HomeFolder>(), surroundings.Time.LocalTimeZone, services.GetRequiredService<Unlocker>()))
         .AddSingleton(services => new GrammarShelf(services.GetRequiredService<ProgramPaths>().Grammars))
         .AddSingleton<Engines>()
         .AddSingleton(services => new FileHearing(services.GetRequiredService<ProgramPaths>().Detector))

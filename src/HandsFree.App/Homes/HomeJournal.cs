@@ -14,12 +14,14 @@ internal sealed class HomeJournal : IDisposable
 {
     private readonly Journal bytes;
     private readonly JournalViewFile view;
+    private readonly HomeViewFile home;
     private readonly Action<string> warn;
 
     private HomeJournal(Journal bytes, HomeFolder folder, Unlocker unlocker)
     {
         (this.bytes, warn) = (bytes, unlocker.Warn);
         view = new JournalViewFile(bytes, folder.ViewFile);
+        home = new HomeViewFile(bytes, folder.HomeViewFile);
         Recordings = bytes.Recordings(folder.AudioFolder);
         Desk = new JournalDesk(this, unlocker.Time);
         Events = new EventJournal<JournalEvent>(bytes, static happened => JournalEventCodec.Encode(happened), Decoded);
@@ -52,6 +54,11 @@ internal sealed class HomeJournal : IDisposable
     /// <exception cref="JournalReadException">The file can't be read.</exception>
     /// <exception cref="InvalidDataException">An event can't be read; says which.</exception>
     public IReadOnlyList<JournalEvent> Present() => view.Present();
+
+    /// <summary>Roster, settings and rules as the journal has them.</summary>
+    /// <exception cref="JournalReadException">The file can't be read.</exception>
+    /// <exception cref="InvalidDataException">An event can't be read; says which.</exception>
+    public HomeKept HomeKept() => home.Read();
 
     /// <summary>The events that were entered from a moment on, oldest first, found without reading those before. Where the clock was set back
     /// by less than a day, none of them is missing.</summary>

@@ -75,6 +75,7 @@ internal static class JournalLine
         JournalRestored e => $"restored from a backup of {e.Events} events{(e.OtherDevice ? " of another device" : "")}{(e.Lost > 0 ? $"; {e.Lost} events that were there are not in it" : "")}, by {e.Person}",
         JournalAccepted e => $"taken as it is, {e.Events} events, by {e.Person}: {e.Why}",
         OpeningFailed e => $"opening failed at {e.When.ToString("yyyy-MM-dd HH:mm:ss", CultureInfo.InvariantCulture)}: {e.What}{(e.Who is { } tried ? $" of {tried}" : "")}",
+        HomeFileKept e => $"{e.File} {(e.Content is null ? "taken away" : "changed")} by {e.Person}",
         NotBelieved e => $"NOT BELIEVED, nothing follows from it: {e.What} in the name of {e.Person}, {e.Why}",
         RulesKept e => $"rules kept: {e.Hash[..Math.Min(12, e.Hash.Length)]}, {e.Files.Count} files",
         RosterKept e => $"roster in force: {e.Hash[..Math.Min(12, e.Hash.Length)]}{(e.Content is null ? "" : ", kept")}",

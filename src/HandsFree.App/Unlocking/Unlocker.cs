@@ -23,6 +23,9 @@ internal sealed class Unlocker(Surroundings surroundings, int? descriptor)
     /// <summary>Whether a PIN was given without asking.</summary>
     public bool IsGiven => descriptor is not null || surroundings.Variable(Variable) is not null;
 
+    /// <summary>Whether there is anybody who could be asked.</summary>
+    public bool CanAsk => surroundings.ReadHidden is not null;
+
     /// <summary>A line that must reach who runs the program, though it stops nothing.</summary>
     public void Warn(string line) => surroundings.Error.WriteLine($"handsfree: {line}");
 

@@ -31,6 +31,7 @@ namespace HandsFree.Core.Journal;
 [JsonDerivedType(typeof(RecordViewed), "record viewed")]
 [JsonDerivedType(typeof(JournalRestored), "journal restored")]
 [JsonDerivedType(typeof(JournalAccepted), "journal accepted")]
+[JsonDerivedType(typeof(HomeFileKept), "home file kept")]
 [JsonDerivedType(typeof(OpeningFailed), "opening failed")]
 [JsonDerivedType(typeof(NotBelieved), "not believed")]
 [JsonDerivedType(typeof(RulesKept), "rules kept")]

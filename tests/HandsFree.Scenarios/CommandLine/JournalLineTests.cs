@@ -48,6 +48,7 @@ public sealed class JournalLineTests
         new JournalRestored("34", "nurse-1", At, 240, OtherDevice: false) { Lost = 3 },
         new JournalAccepted("35", "nurse-1", At, 240, "the disk was replaced"),
         new OpeningFailed("36", "nurse-1", At, At.AddMinutes(-5), "aide-7", "PIN"),
+        new HomeFileKept("38", "nurse-1", At, "home.json", "{}"),
         new NotBelieved("37", "nurse-1", At, "ReportAcknowledged", "not signed by nurse-1"),
         new RosterKept("23", "nurse-1", At, "fedcba9876543210", "{}", TemperatureUnit.Fahrenheit, WeightUnit.Pounds),
         new SessionLocked("24", "aide-7", At),
