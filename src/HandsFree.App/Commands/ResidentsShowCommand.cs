@@ -28,7 +28,7 @@ internal static class ResidentsShowCommand
                 return host.RefuseHome(opening);
             }
 
-            if (JournalContent.Look(home.Folder, services.GetRequiredService<Unlocker>(), "residents show", _ => "", "") is { Error: { } unseen })
+            if (JournalContent.Look(home.Folder, services.GetRequiredService<Unlocker>(), $"residents show {parsed.GetValue(id)}", _ => "", "") is { Error: { } unseen })
             {
                 return host.Refuse(unseen);
             }

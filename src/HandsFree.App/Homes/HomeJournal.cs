@@ -36,6 +36,10 @@ internal sealed class HomeJournal : IDisposable
     /// <summary>Who may unlock it.</summary>
     public JournalPeople People => bytes.People;
 
+    /// <summary>How it ends: the last event's number and the beginning of its hash.</summary>
+    /// <exception cref="JournalReadException">The file can't be read.</exception>
+    public (long Sequence, string Hash) End => bytes.End;
+
     /// <summary>The recordings that are kept beside it.</summary>
     public RecordingShelf Recordings { get; }
 
@@ -49,6 +53,14 @@ internal sealed class HomeJournal : IDisposable
     /// <exception cref="JournalReadException">The file can't be read.</exception>
     /// <exception cref="InvalidDataException">An event can't be read; says which.</exception>
     public IReadOnlyList<JournalEvent> All() => [.. bytes.ReadFrom(1, Decoded)];
+
+    /// <summary>All events with their numbers, oldest first.</summary>
+    /// <exception cref="JournalReadException">The file can't be read.</exception>
+    /// <exception cref="InvalidDataException">An event can't be read; says which.</exception>
+    public IEnumerable<(long Sequence, JournalEvent Event)> Numbered() => bytes.ReadFrom(1, entry => (entry.Sequence, Decoded(entry)));
+
+    /// <summary>The id, 32 hex digits.</summary>
+    public string Id => bytes.Id;
 
     /// <summary>The events that a round, the handover and the rules can still ask for, oldest first.</summary>
     /// <exception cref="JournalReadException">The file can't be read.</exception>
@@ -130,6 +142,16 @@ internal sealed class HomeJournal : IDisposable
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             unlocker.Warn($"openings that failed are not in the journal yet ({e.Message.ReplaceLineEndings(" ")}); they are written the next time");
+        }
+
+        try
+        {
+            unlocker.Emergency(journal);
+        }
+        catch (Exception e) when (e is JournalReadException or JournalWriteException or InvalidDataException)
+        {
+            journal.Dispose();
+            return (null, e.Message);
         }
 
         foreach (string unpurged in RecordingPurge.Overdue(journal, unlocker.Time))

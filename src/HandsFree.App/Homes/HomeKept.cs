@@ -6,7 +6,8 @@ namespace HandsFree.App.Homes;
 /// <param name="Settings">The content of home.json, or null.</param>
 /// <param name="Roster">The residents, or null.</param>
 /// <param name="Rules">The home's own rules, or null.</param>
-internal sealed record HomeKept(string? Settings, RosterKept? Roster, string? Rules)
+/// <param name="Emergency">The last opening with the emergency key, where no new key was made since; else null.</param>
+internal sealed record HomeKept(string? Settings, RosterKept? Roster, string? Rules, EmergencyOpened? Emergency)
 {
     /// <summary>The settings' file name in events.</summary>
     public const string SettingsName = "home.json";
@@ -18,5 +19,6 @@ internal sealed record HomeKept(string? Settings, RosterKept? Roster, string? Ru
     public static HomeKept Of(IReadOnlyList<JournalEvent> last) => new(
         last.OfType<HomeFileKept>().LastOrDefault(file => file.File == SettingsName)?.Content,
         last.OfType<RosterKept>().LastOrDefault(),
-        last.OfType<HomeFileKept>().LastOrDefault(file => file.File == RulesName)?.Content);
+        last.OfType<HomeFileKept>().LastOrDefault(file => file.File == RulesName)?.Content,
+        last.OfType<EmergencyOpened>().LastOrDefault());
 }

@@ -5,7 +5,7 @@ using System.Text.Json;
 
 namespace HandsFree.App.Journals;
 
-/// <summary>The last roster, settings and rules of a journal, kept in a sealed file beside it, so that a command need not read years to know
+/// <summary>The last roster, settings and rules of a journal, and whether it was opened with the emergency key, kept in a sealed file beside it, so that a command need not read years to know
 /// who lives in the home. Brought up to date from the events that came since; made anew where no file fits.</summary>
 internal sealed class HomeViewFile(Journal journal, string path)
 {
@@ -44,6 +44,7 @@ internal sealed class HomeViewFile(Journal journal, string path)
     {
         RosterKept => "roster",
         HomeFileKept file => file.File,
+        EmergencyOpened or EmergencyKeyMade => "emergency",
         _ => null,
     };
 

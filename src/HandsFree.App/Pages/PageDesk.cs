@@ -32,6 +32,7 @@ internal sealed class PageDesk(CommandHost host, Home home, PageTarget target)
             Overdue = home.Settings.Overdue,
             WithNames = target.WithNames,
             Remark = remark,
+            Anchor = record.Anchor,
         };
 
     /// <summary>Writes the page.</summary>

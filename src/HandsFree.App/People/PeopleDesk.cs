@@ -187,6 +187,20 @@ internal sealed class PeopleDesk(HomeJournal journal, CommandHost host)
         return ExitCodes.Done;
     }
 
+    /// <summary>Makes an emergency key and shows it.</summary>
+    public int MakeEmergency()
+    {
+        if (journal.Holder is not { Role: Role.Supervisor } || IsPaper)
+        {
+            return Refuse("only a supervisor makes an emergency key");
+        }
+
+        RecoveryKey key = journal.People.MakeEmergency(journal.Desk.Encoded((id, at) => new EmergencyKeyMade(id, Doer, at)));
+        host.Surroundings.Out.WriteLine("Emergency key. It is shown this once: write it on paper, seal it in an envelope, sign across the flap, keep it where a nurse finds it at night.");
+        host.Surroundings.Out.WriteLine($"  {key.ForPaper()}");
+        return ExitCodes.Done;
+    }
+
     private int SetPin(string person, Role role)
     {
         (Pin? pin, string? error) = NewPin.Read(host.Surroundings, person, role);

@@ -13,10 +13,10 @@ public static class Authority
         ReportAcknowledged or ReportClosed or PlanMade => Role.Nurse,
         ReportTold { Whom: not Told.Nurse } => Role.Nurse,
         RosterKept => Role.Nurse,
-        ReportTold or ReportNoted or ReadingAmended or EnteredInError => Role.Aide,
+        ReportTold or ReportNoted or ReadingAmended or EnteredInError or EmergencyOpened => Role.Aide,
         PinChanged changed => changed.Who == changed.Person ? Role.Aide : Role.Supervisor,
         SpokenDigitsSet set => set.Who == set.Person ? Role.Aide : Role.Supervisor,
-        PersonAdded or PersonRemoved or RecoveryKeyMade or JournalRestored or JournalAccepted or HomeFileKept => Role.Supervisor,
+        PersonAdded or PersonRemoved or RecoveryKeyMade or JournalRestored or JournalAccepted or HomeFileKept or EmergencyKeyMade or DeviceRetired => Role.Supervisor,
         _ => null,
     };
 

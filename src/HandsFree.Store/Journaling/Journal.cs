@@ -18,6 +18,7 @@ public sealed class Journal : IJournal
     private EventSealer _sealer;
     private long _device;
     private long _epoch;
+    private bool _closed;
 
     internal Journal(JournalUnlocked unlocked, SqliteConnection connection)
     {
@@ -154,6 +155,12 @@ public sealed class Journal : IJournal
     {
         lock (_writing)
         {
+            if (_closed)
+            {
+                return;
+            }
+
+            _closed = true;
             if (_epoch != 0)
             {
                 var (sequence, hash) = Last();
