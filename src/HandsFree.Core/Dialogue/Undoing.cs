@@ -16,7 +16,7 @@ internal static class Undoing
         ResidentSet set = turn.Set;
         Turn marked = item.Events.Aggregate(turn, (t, gone) =>
             t.Write(id => new EnteredInError(id, t.State.Aide, t.At, set.Resident.Id, gone, "undo")));
-        ResidentSet before = item.Before with { Refused = set.Refused, DangerSaid = set.DangerSaid, Guessed = set.Guessed, Held = set.Held, RestingSince = set.RestingSince };
+        ResidentSet before = item.Before with { Refused = set.Refused, DangerSaid = set.DangerSaid, Guessed = set.Guessed, GuessedUnnamed = set.GuessedUnnamed, Held = set.Held, RestingSince = set.RestingSince };
         return marked.With(before).Save("Removed.", before.Base());
     }
 }

@@ -5,7 +5,8 @@ namespace HandsFree.Core.Journal;
 /// <summary>What the journal says of rechecks: which wait, from when they can be done, and how often one was asked for. A round that
 /// was interrupted goes on with it, whoever goes on.</summary>
 /// <remarks>An undone reading or recheck counts no more. A reading that was amended gives its place to the amended one, and what was
-/// asked because of it counts no more. "Not taken" leaves a recheck waiting.</remarks>
+/// asked because of it counts no more. "Not taken" leaves a recheck waiting, and so
+/// does a reading that was measured too early.</remarks>
 public static class RecheckChains
 {
     /// <summary>A reading that no rule asked for belongs to the readings before it where it was measured within this time of the last
@@ -71,6 +72,11 @@ public static class RecheckChains
                 RechecksAsked = chain.RechecksAsked - (asked ? 1 : 0),
                 Waiting = asked ? null : chain.Waiting,
             };
+        }
+
+        if (reading.Confirmed.Reading.How.TooEarly && chain.Waiting is not null)
+        {
+            return chain with { Readings = [.. chain.Readings, reading] };
         }
 
         bool belongs = reading.IsRecheck
