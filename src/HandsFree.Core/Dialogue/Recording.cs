@@ -47,7 +47,7 @@ internal static class Recording
             turn = turn.With(before.WithDecisionsOf(amended.Before));
         }
 
-        Decision decision = Symptoming.Decide(turn, confirmed.Reading, symptoms, unknown);
+        Decision decision = Symptoming.Decide(turn, confirmed, symptoms, unknown, amends);
         bool isRecheck = turn.Set.Waits(sign) && !confirmed.Reading.How.TooEarly;
         int firstEvent = turn.ToWrite.Count;
         turn = turn.Write(id => new ReadingRecorded(

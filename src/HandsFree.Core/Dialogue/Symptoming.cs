@@ -50,10 +50,10 @@ internal static class Symptoming
         turn.Record(stage.Confirmed!, stage.Amends, stage.Has, [.. stage.Symptoms, .. stage.Next]);
 
     /// <summary>What the rules say where some symptoms are not known: as grave as they could make it, and that it is so.</summary>
-    public static Decision Decide(Turn turn, Reading reading, ImmutableHashSet<string> has, ImmutableHashSet<string> unknown)
+    public static Decision Decide(Turn turn, Confirmed confirmed, ImmutableHashSet<string> has, ImmutableHashSet<string> unknown, string? amends)
     {
-        Decision known = turn.Decide(reading, has);
-        if (unknown.IsEmpty || turn.Decide(reading, has.Union(unknown)) is not { } worst || worst.Outcome <= known.Outcome)
+        Decision known = turn.Decide(confirmed, has, amends);
+        if (unknown.IsEmpty || turn.Decide(confirmed, has.Union(unknown), amends) is not { } worst || worst.Outcome <= known.Outcome)
         {
             return known;
         }
