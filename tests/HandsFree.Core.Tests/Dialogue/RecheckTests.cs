@@ -22,7 +22,7 @@ public sealed class RecheckTests
         ReadingRecorded early = talk.Journal.OfType<ReadingRecorded>().Last();
         (early.IsRecheck, early.Confirmed.Reading.How.TooEarly).ShouldBe((false, true));
         talk.State.Kind.ShouldBe(StateKind.AwaitingRecheck);
-        RecheckChains.Waiting(talk.Journal, early.At).ShouldHaveSingleItem().Sign.ShouldBe(VitalSign.BloodPressure);
+        RecheckChains.Waiting(talk.Journal).ShouldHaveSingleItem().Sign.ShouldBe(VitalSign.BloodPressure);
         talk.Go("next resident").Journal.OfType<ReportOpened>().ShouldHaveSingleItem();
     }
 

@@ -1,5 +1,4 @@
 using HandsFree.Core.Handover;
-using HandsFree.Core.Journal;
 using HandsFree.Core.Quantities;
 using HandsFree.Core.Reports;
 using HandsFree.Core.Residents;
@@ -48,15 +47,11 @@ internal static class OpenItems
         }
     }
 
-    /// <summary>What earlier rounds left: the nurse was not told, or a recheck waits. Empty where nothing is.</summary>
+    /// <summary>What earlier rounds left: the nurse was not told. Empty where nothing is.</summary>
     public static string Before(Turn turn)
     {
         List<string> open =
-        [
-            .. Untold(turn).GroupBy(r => r.Resident).Select(g => Named(turn, g.Key, $"tell the nurse: {What([.. g])}")),
-            .. RecheckChains.Waiting(turn.State.Journal, turn.At).GroupBy(c => c.Resident)
-                .Select(g => Named(turn, g.Key, $"{Sentence.List([.. g.Select(c => SignNames.Of(c.Sign))])} to recheck")),
-        ];
+            [.. Untold(turn).GroupBy(r => r.Resident).Select(g => Named(turn, g.Key, $"tell the nurse: {What([.. g])}"))];
         open.RemoveAll(t => t.Length == 0);
         return open.Count == 0 ? "" : $"Open from before: {string.Join("; ", open.Take(Most))}{(open.Count > Most ? $"; and {open.Count - Most} more" : "")}.";
     }
@@ -66,7 +61,7 @@ internal static class OpenItems
 
     // All that the dialogue has written, flushed or not yet.
     private static IEnumerable<Report> Untold(Turn turn) => ReportBook
-        .Of([.. turn.State.Journal, .. turn.State.Writing.Values.SelectMany(batch => batch), .. turn.State.Unwritten, .. turn.ToWrite])
+        .Of(turn.Known())
         .All.Where(r => r.State == ReportState.Open);
 
     private static string What(IReadOnlyList<Report> reports) => Sentence.List(
