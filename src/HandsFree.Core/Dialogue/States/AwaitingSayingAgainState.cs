@@ -61,12 +61,17 @@ internal static class AwaitingSayingAgainState
             return turn.TryAgain("Each digit by itself.");
         }
 
+        var again = new Understood(turn.Heard, reading);
+        if (again.Reading.Value == stage.ReadBack.Reading.Value && again.Reading.How != stage.ReadBack.Reading.How)
+        {
+            return turn.OfferMore(again.Reading, stage.Amends);
+        }
+
         if (reading.Value == stage.ReadBack.Reading.Value && turn.SaidAlike(stage, reading))
         {
             return turn.Ask(new Stage.AwaitingConfirmation(stage.ReadBack, stage.Amends) { Tries = stage.Tries, SaysYesOrNo = true });
         }
 
-        var again = new Understood(turn.Heard, reading);
         if (stage.ReadBack.BySayingAgain(again, turn.Attribute(stage.ReadBack.Understood, stage.Amends)) is { } confirmed)
         {
             return turn.RecordOrAsk(confirmed, stage.Amends);

@@ -23,7 +23,7 @@ public sealed class AnyConversationTests
     public void Conversations_of_chance_get_somewhere()
     {
         var seen = new HashSet<string>();
-        for (int seed = 0; seed < 150; seed++)
+        for (int seed = 0; seed < 120; seed++)
         {
             AnyConversation.Run(new Conversation(seed), new TestRules(), (talk, happened, before, step) =>
                 seen.UnionWith(step.Effects.OfType<Effect.Record>().SelectMany(r => r.Events).Where(e => e is not RoundStarted).Select(Name)));
@@ -117,7 +117,7 @@ public sealed class AnyConversationTests
             }
         });
 
-    [Property(MaxTest = 300)]
+    [Property(MaxTest = 150)]
     public void A_reading_belongs_to_the_resident_who_was_identified_last_before_it_was_said(Conversation any)
     {
         List<(int Number, string Resident)> identified = [];
@@ -140,7 +140,7 @@ public sealed class AnyConversationTests
         });
     }
 
-    [Property(MaxTest = 300)]
+    [Property(MaxTest = 150)]
     public void An_aide_who_answers_each_read_back_rightly_saves_no_value_that_she_did_not_say(Conversation any) =>
         AnyConversation.Run(any, new TestRules(), attentive: true, check: (talk, happened, before, step) =>
         {
@@ -151,7 +151,7 @@ public sealed class AnyConversationTests
             }
         });
 
-    [Property(MaxTest = 60)]
+    [Property(MaxTest = 30)]
     public void Whatever_happens_in_whatever_state_is_decided(Conversation any) =>
         AnyConversation.Run(any, new TestRules(), (talk, happened, before, step) =>
         {
