@@ -1,3 +1,4 @@
+using HandsFree.App.Composition;
 using HandsFree.App.Hear;
 using HandsFree.App.Hearing;
 using HandsFree.App.Homes;
@@ -9,7 +10,7 @@ using HandsFree.Store.Journaling;
 namespace HandsFree.App.Checks;
 
 /// <summary>Whether this machine and this home have what a round needs.</summary>
-internal sealed class SelfTest(GrammarShelf shelf, FileHearing hearing, HomeFolder folder, HomeOpening home)
+internal sealed class SelfTest(GrammarShelf shelf, FileHearing hearing, ProgramPaths paths, HomeFolder folder, HomeOpening home)
 {
     /// <summary>All checks, one after the other.</summary>
     /// <param name="choice">The engine that was started, or why none was.</param>
@@ -22,7 +23,7 @@ internal sealed class SelfTest(GrammarShelf shelf, FileHearing hearing, HomeFold
         }
 
         yield return hearing.WhyNotBetter is { } why
-            ? new("detector", CheckState.Warning, $"{why}; run scripts/setup.sh --again")
+            ? new("detector", CheckState.Warning, $"{why}; {paths.FetchAgain}")
             : new("detector", CheckState.Ok, hearing.DetectorName);
         yield return Voice();
         foreach (CheckResult result in Home())

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using HandsFree.App.Checks;
+using HandsFree.App.Composition;
 using HandsFree.App.Hear;
 using HandsFree.App.Hearing;
 using HandsFree.App.Homes;
@@ -35,6 +36,7 @@ internal static class CheckCommand
             SelfTest test = new(
                 services.GetRequiredService<GrammarShelf>(),
                 services.GetRequiredService<FileHearing>(),
+                services.GetRequiredService<ProgramPaths>(),
                 services.GetRequiredService<HomeFolder>(),
                 services.GetRequiredService<HomeOpening>());
             (SoundSettings settings, IReadOnlyList<FileError> errors) = sound.Settings(parsed, services);

@@ -42,7 +42,7 @@ internal sealed class Engines(ProgramPaths paths)
             reasons.Add($"not {name}: {why}");
         }
 
-        return EngineChoice.None($"no engine can hear here ({string.Join("; ", reasons)}); run scripts/setup.sh --again");
+        return EngineChoice.None($"no engine can hear here ({string.Join("; ", reasons)}); {paths.FetchAgain}");
     }
 
     /// <summary>What the line adds about words of the grammars that an engine never hears; mostly nothing.</summary>
@@ -70,7 +70,7 @@ internal sealed class Engines(ProgramPaths paths)
     private (IRecognizer?, string?) Neural(int threads)
     {
         string folder = Folder(NeuralModel, f => NeuralRecognizer.WhyNot(f) is null);
-        string? whyNot = NeuralRecognizer.WhyNot(folder) is { } missing ? $"{missing} (scripts/setup.sh --again fetches it)" : null;
+        string? whyNot = NeuralRecognizer.WhyNot(folder) is { } missing ? $"{missing} ({paths.FetchAgain})" : null;
         return Guarded(whyNot, () => NeuralRecognizer.Open(folder, paths.Cache, threads));
     }
 

@@ -1,4 +1,6 @@
+using System.Text;
 using HandsFree.App.Commands;
+using HandsFree.App.Files;
 using HandsFree.App.Homes;
 using HandsFree.App.Journals;
 using HandsFree.Core.Journal;
@@ -104,13 +106,9 @@ internal sealed class ReportDesk
             return ExitCodes.Done;
         }
 
-        try
+        if (AtomicFile.Write(file, Encoding.UTF8.GetBytes(page), overwrite: false) is { } unwritten)
         {
-            File.WriteAllText(file, page);
-        }
-        catch (Exception wrong) when (wrong is IOException or UnauthorizedAccessException)
-        {
-            return host.Refuse($"{file} can't be written ({wrong.Message.ReplaceLineEndings(" ")}); name another file with --out");
+            return host.Refuse(unwritten);
         }
 
         Output.WriteLine(file);
