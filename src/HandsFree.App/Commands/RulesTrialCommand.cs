@@ -19,7 +19,7 @@ internal static class RulesTrialCommand
     {
         Argument<string> past = new("PAST")
         {
-            Description = $"Past readings: a table FILE.csv, one line a set, with the columns {string.Join(", ", ReadingColumns.All)} (the first two are needed); or a journal: a home's folder, or the journal.db in it",
+            Description = $"Past readings: a table FILE.csv, one line a set, with the columns {string.Join(", ", ReadingColumns.ByHand)} (the first two are needed); or a journal: a home's folder, or the journal.db in it",
         };
         Option<string?> rules = new("--rules") { Description = "The changed rules of the home, to be held against those in force", HelpName = "FILE" };
         Option<bool> json = new("--json") { Description = "One JSON object" };

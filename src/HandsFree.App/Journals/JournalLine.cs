@@ -81,6 +81,7 @@ internal static class JournalLine
         SpokenDigitsSet e => $"spoken digits set: {e.Who}, by {e.Person}",
         AudioKept e => $"recording kept: {e.Clip[..Math.Min(12, e.Clip.Length)]}, for {e.For}",
         AudioDeleted e => $"recording deleted by {e.Person}: {e.Clip[..Math.Min(12, e.Clip.Length)]}, {e.Why}",
+        RecordTakenOut e => $"taken out by {e.Person}: {e.What}, to {e.To}, because: {e.Why}",
         _ => throw new InvalidOperationException($"no line for {happened.GetType().Name}"),
     };
 }

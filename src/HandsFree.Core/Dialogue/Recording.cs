@@ -47,7 +47,7 @@ internal static class Recording
             turn = turn.With(before.WithDecisionsOf(amended.Before));
         }
 
-        Decision decision = turn.Decide(confirmed.Reading, symptoms);
+        Decision decision = turn.Decide(confirmed, symptoms, amends);
         bool isRecheck = turn.Set.Waits(sign);
         int firstEvent = turn.ToWrite.Count;
         turn = turn.Write(id => new ReadingRecorded(

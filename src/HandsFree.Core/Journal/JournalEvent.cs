@@ -38,4 +38,5 @@ namespace HandsFree.Core.Journal;
 [JsonDerivedType(typeof(SpokenDigitsSet), "spoken digits set")]
 [JsonDerivedType(typeof(AudioKept), "audio kept")]
 [JsonDerivedType(typeof(AudioDeleted), "audio deleted")]
+[JsonDerivedType(typeof(RecordTakenOut), "record taken out")]
 public abstract record JournalEvent(string Id, string Person, DateTimeOffset At);

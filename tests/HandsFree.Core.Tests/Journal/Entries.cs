@@ -16,6 +16,7 @@ internal sealed class Entries
 
     private readonly List<JournalEvent> all = [];
     private int number;
+    private string aide = "aide-1";
 
     public IReadOnlyList<JournalEvent> All => all;
 
@@ -50,6 +51,20 @@ internal sealed class Entries
 
     public Entries Plan(string report, LimitedValue value, decimal? least, decimal? greatest, int hours) =>
         Add(id => new PlanMade(id, "nurse-1", Now, Resident, report, value, least, greatest, Now.AddHours(hours), "rest in bed"));
+
+    /// <summary>Who does what follows.</summary>
+    public Entries By(string person)
+    {
+        aide = person;
+        return this;
+    }
+
+    public Entries Identified(string resident = Resident) =>
+        Add(id => new ResidentIdentified(id, aide, Now, resident, SecondIdentifier.BandNumber));
+
+    public Entries Round() => Add(id => new RoundStarted(id, aide, Now, "0123"));
+
+    public Entries Locked() => Add(id => new SessionLocked(id, aide, Now));
 
     public Entries InError(string entry) => Add(id => new EnteredInError(id, "aide-1", Now, Resident, entry, "undo"));
 
