@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Text;
+using HandsFree.App.Files;
 using HandsFree.App.Homes;
 using HandsFree.App.RuleDesk;
 using HandsFree.App.Unlocking;
@@ -75,7 +76,7 @@ internal static class RulesTrialCommand
             return (null, []);
         }
 
-        (byte[]? content, string? unreadable) = WholeFile.Read(path);
+        (byte[]? content, string? unreadable) = BoundedFile.Read(path);
         if (content is null)
         {
             return (null, [unreadable!]);

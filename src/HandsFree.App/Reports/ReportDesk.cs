@@ -3,6 +3,7 @@ using HandsFree.App.Commands;
 using HandsFree.App.Files;
 using HandsFree.App.Homes;
 using HandsFree.App.Journals;
+using HandsFree.Core.Files;
 using HandsFree.Core.Journal;
 using HandsFree.Core.People;
 using HandsFree.Core.Reports;
@@ -106,7 +107,7 @@ internal sealed class ReportDesk
             return ExitCodes.Done;
         }
 
-        if (AtomicFile.Write(file, Encoding.UTF8.GetBytes(page), overwrite: false) is { } unwritten)
+        if (AtomicFile.Write(file, Encoding.UTF8.GetBytes(PlainText.ShownLines(page)), overwrite: false) is { } unwritten)
         {
             return host.Refuse(unwritten);
         }
