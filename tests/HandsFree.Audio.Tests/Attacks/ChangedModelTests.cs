@@ -21,7 +21,7 @@ public sealed class ChangedModelTests : IDisposable
         using (choice.Detector)
         {
             choice.Detector.ShouldBeOfType<EnergySpeechDetector>();
-            choice.WhyNotBetter.ShouldContain("is not the file that was checked (SHA-256 ");
+            choice.WhyNotBetter.ShouldNotBeNull().ShouldContain("is not the file that was checked (SHA-256 ");
         }
     }
 
@@ -33,7 +33,7 @@ public sealed class ChangedModelTests : IDisposable
 
         KnownFile.WhyNot(file, "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad").ShouldBeNull();
         KnownFile.WhyNot(file, "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ae").ShouldNotBeNull();
-        KnownFile.WhyNot(Path.Combine(folder.FullName, "none"), "").ShouldContain("can't be read");
+        KnownFile.WhyNot(Path.Combine(folder.FullName, "none"), "").ShouldNotBeNull().ShouldContain("can't be read");
     }
 
     public void Dispose() => folder.Delete(recursive: true);
