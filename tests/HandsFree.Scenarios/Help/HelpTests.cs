@@ -28,7 +28,7 @@ public sealed partial class HelpTests
 
         run.Code.ShouldBe(0);
         Golden.Match(run.Out, topic);
-        run.Lines.ShouldAllBe(line => line.Length <= 110);
+        run.Lines.ShouldAllBe(line => line.Length <= 100);
     }
 
     [Fact]
