@@ -70,9 +70,10 @@ internal static class AideCard
         foreach (CardPart part in Content.Front.Concat(Content.Back))
         {
             text.Append($"\n{part.Heading}\n");
+            int widest = part.Lines.Max(line => line.Say.Length);
             foreach (CardLine line in part.Lines)
             {
-                text.Append($"  {line.Say.PadRight(46)}{line.Means}".TrimEnd()).Append('\n');
+                text.Append($"  {line.Say.PadRight(widest)}  {line.Means}".TrimEnd()).Append('\n');
             }
         }
 
