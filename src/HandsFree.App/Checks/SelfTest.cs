@@ -2,6 +2,7 @@ using HandsFree.App.Composition;
 using HandsFree.App.Hear;
 using HandsFree.App.Hearing;
 using HandsFree.App.Homes;
+using HandsFree.App.Journals;
 using HandsFree.Audio.Endpointing;
 using HandsFree.Speech;
 using HandsFree.Speech.Voice;
@@ -115,7 +116,7 @@ internal sealed class SelfTest(GrammarShelf shelf, FileHearing hearing, ProgramP
     private CheckResult? People()
     {
         CheckResult nobody = new("people", CheckState.Warning, "nobody is set up: whoever uses this device opens the record");
-        if (!File.Exists(folder.JournalFile))
+        if (!JournalFile.IsBegun(folder))
         {
             return nobody;
         }
@@ -130,7 +131,7 @@ internal sealed class SelfTest(GrammarShelf shelf, FileHearing hearing, ProgramP
 
     private CheckResult Journal()
     {
-        if (!File.Exists(folder.JournalFile))
+        if (!JournalFile.IsBegun(folder))
         {
             return new("journal", CheckState.Ok, "none yet; it is made with the first round");
         }
