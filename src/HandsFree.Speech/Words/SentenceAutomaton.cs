@@ -3,7 +3,7 @@ using HandsFree.Language.Automata;
 using HandsFree.Language.Grammars;
 using HandsFree.Language.Meaning;
 
-namespace HandsFree.Speech.Small;
+namespace HandsFree.Speech.Words;
 
 /// <summary>The grammar's automaton made deterministic where it is walked, so that each sequence of words is one way through it and is
 /// counted once.</summary>
@@ -30,11 +30,14 @@ internal sealed class SentenceAutomaton
     /// <summary>How many of the grammar's configurations were unfolded so far.</summary>
     internal int Size => words.Size;
 
-    /// <summary>The learned words that can follow; a word occurs once.</summary>
-    internal SentenceArc[] Arcs(SentenceState state) => state.Arcs ??= [.. state.Configurations
-        .SelectMany(c => words.Next(c).Arcs)
-        .GroupBy(a => a.Word, StringComparer.Ordinal)
-        .SelectMany(g => place(g.Key) is { } learned ? [new SentenceArc(learned, [.. g.Select(a => a.Target).Distinct()])] : Array.Empty<SentenceArc>())];
+    /// <summary>The learned words that can follow, of some places; a place occurs once.</summary>
+    internal IEnumerable<SentenceArc> Arcs(SentenceState state, IReadOnlyCollection<int> places)
+    {
+        Dictionary<int, SentenceArc> arcs = state.Arcs ??= ArcsOf(state);
+        return places.Count > arcs.Count
+            ? arcs.Values
+            : places.Select(p => arcs.GetValueOrDefault(p)).OfType<SentenceArc>();
+    }
 
     /// <summary>Whether any word can follow, learned or not.</summary>
     internal bool MayGoOn(SentenceState state) => state.Configurations.Any(c => !words.Next(c).Arcs.IsEmpty);
@@ -44,6 +47,14 @@ internal sealed class SentenceAutomaton
 
     /// <summary>What the sentence means if it ends in a state.</summary>
     internal SemanticValue[] Meanings(SentenceState state) => [.. state.Configurations.SelectMany(c => words.Next(c).Meanings).Distinct()];
+
+    /// <summary>Words of one sound lead on together.</summary>
+    private Dictionary<int, SentenceArc> ArcsOf(SentenceState state) => state.Configurations
+        .SelectMany(c => words.Next(c).Arcs)
+        .Select(arc => (Place: place(arc.Word), arc.Word, arc.Target))
+        .Where(arc => arc.Place is not null)
+        .GroupBy(arc => arc.Place!.Value)
+        .ToDictionary(g => g.Key, g => new SentenceArc(g.Key, g.First().Word, [.. g.Select(a => a.Target).Distinct()]));
 
     private SentenceState Intern(ImmutableArray<Configuration> configurations)
     {

@@ -1,4 +1,4 @@
-namespace HandsFree.Speech.Small;
+namespace HandsFree.Speech.Words;
 
 /// <summary>What the network hears without a grammar, for a person to look at.</summary>
 internal static class Greedy
@@ -10,11 +10,11 @@ internal static class Greedy
     internal static string Text(ReadOnlySpan<float> rows, int width, Func<int, string> word)
     {
         var words = new List<string>();
-        int before = SmallModel.Blank;
+        int before = WordsModel.Blank;
         for (int start = 0; start < rows.Length; start += width)
         {
             int best = Largest(rows.Slice(start, width));
-            if (best != before && best != SmallModel.Blank)
+            if (best != before && best != WordsModel.Blank)
             {
                 words.Add(word(best));
             }

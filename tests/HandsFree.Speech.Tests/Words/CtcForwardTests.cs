@@ -1,11 +1,11 @@
 using HandsFree.Language.Grammars;
 using HandsFree.Language.Meaning;
 using HandsFree.Language.Sentences;
-using HandsFree.Speech.Small;
+using HandsFree.Speech.Words;
 using Shouldly;
 using Xunit;
 
-namespace HandsFree.Speech.Tests.Small;
+namespace HandsFree.Speech.Tests.Words;
 
 /// <summary>Against counting out every alignment: each path of places through the rows, repetitions and blanks taken out as Graves and
 /// others (2006) define it, matched against the grammar as text.</summary>
@@ -93,7 +93,7 @@ public sealed class CtcForwardTests
     }
 
     private static ForwardResult Run(Grammar grammar, float[] rows, double beam, int most = int.MaxValue) =>
-        CtcForward.Run(rows, Words.Length + 1, new SentenceAutomaton(grammar, w => Array.IndexOf(Words, w) is >= 0 and var at ? at + 1 : null), p => Words[p - 1], beam, most);
+        CtcForward.Run(rows, Words.Length + 1, new SentenceAutomaton(grammar, w => Array.IndexOf(Words, w) is >= 0 and var at ? at + 1 : null), beam, most);
 
     private static float[] Random(int rows, int seed)
     {

@@ -1,6 +1,6 @@
 using HandsFree.Language.Meaning;
 
-namespace HandsFree.Speech.Small;
+namespace HandsFree.Speech.Words;
 
 /// <summary>What the forward algorithm found. The probabilities are the network's own, over all sequences of words that there are.</summary>
 /// <param name="Values">Probability of each meaning, all its wordings and alignments summed, with its likeliest words.</param>

@@ -1,4 +1,4 @@
-namespace HandsFree.Speech.Small;
+namespace HandsFree.Speech.Words;
 
 /// <summary>From the network's logits to probabilities.</summary>
 internal static class Rows

@@ -1,4 +1,4 @@
-namespace HandsFree.Speech.Small;
+namespace HandsFree.Speech.Words;
 
 /// <summary>Adding in the log semiring.</summary>
 internal static class LogSum
