@@ -72,7 +72,7 @@ internal static class RulesTryCommand
     {
         if (id is null)
         {
-            return (new DecisionContext(Nobody.Resident, [], rechecks, now, symptoms), null);
+            return (DecisionContexts.New([], Nobody.Resident, now, rechecks, symptoms), null);
         }
 
         if (home.Roster.ById(id) is not { } resident)
@@ -83,6 +83,6 @@ internal static class RulesTryCommand
         (IReadOnlyList<JournalEvent>? journal, string? error) = JournalContent.Read(home.Folder, unlocker, "rules try");
         return journal is null
             ? (null, error)
-            : (new DecisionContext(resident, PastReadings.Of(journal, id), rechecks, now, symptoms), null);
+            : (DecisionContexts.New(journal, resident, now, rechecks, symptoms), null);
     }
 }

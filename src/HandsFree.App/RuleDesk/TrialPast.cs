@@ -37,10 +37,13 @@ internal static class TrialPast
             return ([], [error!]);
         }
 
+        ILookup<string?, JournalEvent> events = journal.ToLookup(e => e.ResidentId());
+        List<ReportAcknowledged> acknowledged = [.. journal.OfType<ReportAcknowledged>()];
         return (
         [
-            .. PastReadings.Standing(journal).OrderBy(r => r.Confirmed.By.MeasuredAt)
-                .Select(r => new TrialReading(r.Resident, new PastReading(r.Confirmed.Reading, r.Confirmed.By.MeasuredAt), NoSymptoms)),
+            .. journal.OfType<ReadingRecorded>().Select(r => r.Resident).Distinct()
+                .SelectMany(resident => PastReadings.Of([.. events[resident], .. acknowledged], resident).Select(past => new TrialReading(resident, past, NoSymptoms)))
+                .OrderBy(r => r.Past.MeasuredAt),
         ], []);
     }
 }

@@ -10,36 +10,30 @@ namespace HandsFree.Core.Dialogue;
 /// <summary>Asks the rules about a reading of the resident in hand.</summary>
 internal static class Deciding
 {
-    /// <summary>Symptoms that change what the rules say of a pulse or a pressure, and how they are asked for.</summary>
-    private static readonly ImmutableDictionary<VitalSign, (string Text, ImmutableHashSet<string> Symptoms)> Symptoms =
-        new Dictionary<VitalSign, (string, ImmutableHashSet<string>)>
-        {
-            [VitalSign.Pulse] = ("Short of breath?", ["short of breath"]),
-            [VitalSign.BloodPressure] = ("Chest pain, headache, or weakness?", ["chest pain", "headache", "weakness"]),
-        }.ToImmutableDictionary();
-
     public static Decision Decide(this Turn turn, Reading reading, IReadOnlySet<string>? symptoms = null) =>
         turn.Parts.Rules.Decide(reading, turn.Context(reading, symptoms));
 
+    /// <summary>The decision on a value that was confirmed, as of when it was measured and as if the one that it replaces had not been.</summary>
+    public static Decision Decide(this Turn turn, Confirmed confirmed, IReadOnlySet<string> symptoms, string? amends) =>
+        turn.Parts.Rules.Decide(confirmed.Reading, turn.Context(confirmed.Reading, symptoms, confirmed.By.MeasuredAt, amends));
+
     /// <summary>What is known when a reading is decided.</summary>
-    public static DecisionContext Context(this Turn turn, Reading reading, IReadOnlySet<string>? symptoms = null)
+    /// <param name="turn">The turn.</param>
+    /// <param name="reading">The reading.</param>
+    /// <param name="symptoms">Symptoms that were said.</param>
+    /// <param name="measuredAt">When it was measured, where that is known already; else now, or for a late entry when the aide stopped.</param>
+    /// <param name="amends">The id of the reading that it replaces, or null.</param>
+    public static DecisionContext Context(
+        this Turn turn, Reading reading, IReadOnlySet<string>? symptoms = null, DateTimeOffset? measuredAt = null, string? amends = null)
     {
         ResidentSet set = turn.Set;
-        IReadOnlyList<PastReading> earlier = PastReadings.Of(turn.State.Journal, set.Resident.Id);
-        return new DecisionContext(
-            set.Resident.WithPlans(turn.State.Journal, turn.At), earlier, set.RechecksDone(reading.Value.Sign), turn.At, symptoms ?? ImmutableHashSet<string>.Empty);
-    }
-
-    /// <summary>The question whose yes would make the decision on a value that is told anyway graver; null else, and where a report as
-    /// grave as a yes could make is open on the sign.</summary>
-    public static (string Text, ImmutableHashSet<string> Symptoms)? SymptomQuestion(this Turn turn, Reading reading)
-    {
-        Outcome without = turn.Decide(reading).Outcome;
-        return without != Outcome.Accept
-            && Symptoms.TryGetValue(reading.Value.Sign, out var asked)
-            && turn.Decide(reading, asked.Symptoms).Outcome is var with && with > without
-            && !(turn.Set.Reported.TryGetValue(reading.Value.Sign, out ReportUrgency open) && open >= Reporting.UrgencyOf(with))
-                ? asked
-                : null;
+        return DecisionContexts.New(
+            turn.State.Journal,
+            set.Resident,
+            measuredAt ?? (set.Late ? set.StoppedAt : null) ?? turn.At,
+            set.RechecksDone(reading.Value.Sign),
+            symptoms ?? ImmutableHashSet<string>.Empty,
+            late: set.Late,
+            without: amends is null ? null : ImmutableHashSet.Create(amends));
     }
 }

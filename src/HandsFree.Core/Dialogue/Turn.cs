@@ -36,6 +36,9 @@ internal sealed record Turn(Parts Parts, DialogueState State, DialogueEvent Even
 
     public Turn With(ResidentSet set) => this with { State = State with { Set = set } };
 
+    /// <summary>From now on read-backs name the room, until a value is saved.</summary>
+    public Turn NamingRoom() => this with { State = State with { NamesRoom = true } };
+
     /// <summary>Says a text; where it is what was said last, with "Again" before it.</summary>
     public Turn Say(string text)
     {
@@ -55,6 +58,10 @@ internal sealed record Turn(Parts Parts, DialogueState State, DialogueEvent Even
     public Turn Ask(string before, Stage stage) =>
         Go(stage).Say(Sentence.Join(before, Prompts.For(stage, Parts, State with { Stage = stage })));
 
+    /// <summary>All events that are in the journal or on their way there, oldest first.</summary>
+    public IEnumerable<JournalEvent> Known() =>
+        State.Journal.Concat(State.Writing.Values.SelectMany(batch => batch)).Concat(State.Unwritten).Concat(ToWrite);
+
     /// <summary>Adds an event to this turn's batch.</summary>
     /// <param name="make">Makes it of its id.</param>
     public Turn Write(Func<string, JournalEvent> make)
@@ -64,10 +71,13 @@ internal sealed record Turn(Parts Parts, DialogueState State, DialogueEvent Even
     }
 
     /// <summary>Waits for the journal to flush this turn's batch, then says a text and goes on.</summary>
-    public Turn Save(string text, Stage after)
+    /// <param name="text">What is said once it is saved.</param>
+    /// <param name="after">Where it goes on.</param>
+    /// <param name="beforeUndo">For an undo, the set as it was.</param>
+    public Turn Save(string text, Stage after, ResidentSet? beforeUndo = null)
     {
         ImmutableList<JournalEvent> events = State.Unwritten.AddRange(ToWrite);
-        Turn saving = Go(new Stage.Saving(Batch, events, text, after)).Do(new Effect.Record(Batch, events));
-        return saving with { ToWrite = [], State = saving.State with { Unwritten = [] } };
+        Turn saving = Go(new Stage.Saving(Batch, events, text, after) { BeforeUndo = beforeUndo }).Do(new Effect.Record(Batch, events));
+        return saving with { ToWrite = [], State = saving.State with { Unwritten = [], NamesRoom = false } };
     }
 }

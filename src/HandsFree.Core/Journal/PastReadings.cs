@@ -10,15 +10,21 @@ public static class PastReadings
     public static IReadOnlyList<PastReading> Of(IEnumerable<JournalEvent> journal, string resident)
     {
         List<JournalEvent> all = [.. journal];
+        Func<ReadingRecorded, bool> isUsual = Usual(all, resident);
+        return [.. Standing(all).Where(r => r.Resident == resident)
+            .Select(r => new PastReading(r.Confirmed.Reading, r.Confirmed.By.MeasuredAt) { CountsAsUsual = isUsual(r) })
+            .OrderBy(p => p.MeasuredAt)];
+    }
+
+    /// <summary>Whether a reading of a resident may count as usual.</summary>
+    internal static Func<ReadingRecorded, bool> Usual(IReadOnlyList<JournalEvent> all, string resident)
+    {
         HashSet<string> inError = InError(all);
         List<ReportOpened> reports = [.. all.OfType<ReportOpened>().Where(r => r.Resident == resident && !inError.Contains(r.Id))];
         Dictionary<string, DateTimeOffset> closed = all.OfType<ReportAcknowledged>().GroupBy(a => a.Report).ToDictionary(g => g.Key, g => g.Min(a => a.At));
-        bool IsUsual(ReadingRecorded reading) => !reports.Exists(r =>
+        return reading => !reports.Exists(r =>
             r.Readings.Contains(reading.Id)
             || (reading.Confirmed.By.MeasuredAt >= r.At && (!closed.TryGetValue(r.Id, out DateTimeOffset end) || reading.Confirmed.By.MeasuredAt < end)));
-        return [.. Standing(all).Where(r => r.Resident == resident)
-            .Select(r => new PastReading(r.Confirmed.Reading, r.Confirmed.By.MeasuredAt) { CountsAsUsual = IsUsual(r) })
-            .OrderBy(p => p.MeasuredAt)];
     }
 
     /// <summary>All readings that stand, in journal order.</summary>

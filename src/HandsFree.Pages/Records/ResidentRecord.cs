@@ -28,7 +28,7 @@ public sealed record ResidentRecord(Resident Resident, IReadOnlyDictionary<Vital
 
     private static ResidentRecord Of(IReadOnlyList<JournalEvent> journal, Resident resident, Rulebook rules, DateTimeOffset at)
     {
-        DecisionContext context = new(resident.WithPlans(journal, at), PastReadings.Of(journal, resident.Id), 0, at, new HashSet<string>());
+        DecisionContext context = DecisionContexts.New(journal, resident, at, 0, new HashSet<string>());
         ILookup<VitalSign, ChartedReading> charted = Charted(journal).OrderBy(r => r.At).ToLookup(r => r.Event.Confirmed.Reading.Value.Sign);
         return new(resident, Enum.GetValues<VitalSign>().ToDictionary(sign => sign, sign => History(sign, [.. charted[sign]], rules, context)));
     }

@@ -16,6 +16,7 @@ internal sealed class Entries
 
     private readonly List<JournalEvent> all = [];
     private int number;
+    private string aide = "aide-1";
 
     public IReadOnlyList<JournalEvent> All => all;
 
@@ -27,11 +28,14 @@ internal sealed class Entries
         return this;
     }
 
-    public Entries Reading(string text, bool recheck = false, string? amends = null)
+    public Entries Reading(string text, bool recheck = false, string? amends = null) => ReadingOf(TimeSpan.Zero, text, recheck, amends);
+
+    /// <summary>A reading measured so long after now; before it where negative.</summary>
+    public Entries ReadingOf(TimeSpan after, string text, bool recheck = false, string? amends = null)
     {
         Reading reading = Notation.Reading(text);
         var heard = new Heard(text, 0.9, null, null, null, Typed: false, Now);
-        Confirmed confirmed = ReadBack.Of(new Understood(heard, reading), text, Now).ByYes(heard, new Attribution("aide-1", Now, Now));
+        Confirmed confirmed = ReadBack.Of(new Understood(heard, reading), text, Now).ByYes(heard, new Attribution("aide-1", Now + after, Now, Late: after < TimeSpan.Zero));
         return Add(id => new ReadingRecorded(id, "aide-1", Now, Resident, confirmed, new Decision(Outcome.Accept, null, [], false, "0123"), recheck, amends));
     }
 
@@ -50,6 +54,20 @@ internal sealed class Entries
 
     public Entries Plan(string report, LimitedValue value, decimal? least, decimal? greatest, int hours) =>
         Add(id => new PlanMade(id, "nurse-1", Now, Resident, report, value, least, greatest, Now.AddHours(hours), "rest in bed"));
+
+    /// <summary>Who does what follows.</summary>
+    public Entries By(string person)
+    {
+        aide = person;
+        return this;
+    }
+
+    public Entries Identified(string resident = Resident) =>
+        Add(id => new ResidentIdentified(id, aide, Now, resident, SecondIdentifier.BandNumber));
+
+    public Entries Round() => Add(id => new RoundStarted(id, aide, Now, "0123"));
+
+    public Entries Locked() => Add(id => new SessionLocked(id, aide, Now));
 
     public Entries InError(string entry) => Add(id => new EnteredInError(id, "aide-1", Now, Resident, entry, "undo"));
 

@@ -1,4 +1,6 @@
 using System.Text.Json;
+using HandsFree.Core.Journal;
+using HandsFree.Core.Residents;
 using HandsFree.Core.Rules;
 using HandsFree.TestKit;
 using Shouldly;
@@ -64,6 +66,16 @@ public sealed class RulesCommandTests
         using TemporaryHome home = new();
 
         CommandRun.Of(home, "rules", "try", reading).Lines[0].ShouldStartWith(says);
+    }
+
+    [Fact]
+    public void A_nurse_s_plan_that_stands_decides_for_its_resident_as_in_the_round()
+    {
+        using TemporaryHome home = InventedHome.AfterTheRound().WithJournal(
+            new PlanMade("p-1", "nurse-1", CommandRun.Now.AddMinutes(-5), "r1", "s-4", LimitedValue.Pulse, null, 140, CommandRun.Now.AddHours(8), "rest in bed"));
+
+        CommandRun.Of(home, "rules", "try", "pulse 136", "--resident", "r1").Lines[0].ShouldContain("accept");
+        CommandRun.Of(home, "rules", "try", "pulse 136", "--resident", "r2").Lines[0].ShouldContain("report");
     }
 
     [Fact]

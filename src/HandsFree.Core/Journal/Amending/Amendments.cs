@@ -64,7 +64,7 @@ public static class Amendments
     {
         Heard yes = new("yes", 1, null, null, null, Typed: true, context.At);
         Decision decision = Reconsideration.Decide(
-            context, context.Journal, Resident(context, resident), value.Reading, by.MeasuredAt, without.Select(r => r.Id).ToImmutableHashSet());
+            context, Resident(context, resident), value.Reading, by.MeasuredAt, without.Select(r => r.Id).ToImmutableHashSet());
         return new ReadingRecorded(context.NextId(), context.Person, context.At, resident, value.ByYes(yes, by), decision, isRecheck, amends);
     }
 

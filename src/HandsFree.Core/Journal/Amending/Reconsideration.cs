@@ -10,18 +10,10 @@ namespace HandsFree.Core.Journal.Amending;
 /// report that rests on an amended reading is annotated.</summary>
 internal static class Reconsideration
 {
-    /// <summary>What a reading leads to among those that stand.</summary>
-    public static Decision Decide(
-        AmendmentContext context, IEnumerable<JournalEvent> journal, Resident resident, Reading reading, DateTimeOffset measuredAt, IReadOnlySet<string> without)
-    {
-        PastReading[] earlier =
-        [
-            .. PastReadings.Standing(journal)
-                .Where(r => r.Resident == resident.Id && r.Confirmed.By.MeasuredAt <= measuredAt && !without.Contains(r.Id))
-                .Select(r => new PastReading(r.Confirmed.Reading, r.Confirmed.By.MeasuredAt)).OrderBy(p => p.MeasuredAt),
-        ];
-        return context.Rules.Decide(reading, new DecisionContext(resident.WithPlans(context.Journal, measuredAt), earlier, MostRechecks, measuredAt, ImmutableHashSet<string>.Empty));
-    }
+    /// <summary>What a new value leads to among the readings that stand.</summary>
+    public static Decision Decide(AmendmentContext context, Resident resident, Reading reading, DateTimeOffset measuredAt, IReadOnlySet<string> without) =>
+        context.Rules.Decide(reading, DecisionContexts.New(
+            context.Journal, resident, measuredAt, MostRechecks, ImmutableHashSet<string>.Empty, late: true, without: without));
 
     /// <summary>No recheck can be asked for any more: what would have asked for one is told.</summary>
     private const int MostRechecks = 2;
@@ -44,7 +36,8 @@ internal static class Reconsideration
         DateTimeOffset from = was?.Confirmed.By.MeasuredAt ?? amended.OfType<ReadingRecorded>().Min(r => r.Confirmed.By.MeasuredAt);
         foreach (ReadingRecorded reading in PastReadings.Standing(all).Where(r => r.Resident == resident.Id && r.Confirmed.By.MeasuredAt >= from))
         {
-            Decision now = Decide(context, all, resident, reading.Confirmed.Reading, reading.Confirmed.By.MeasuredAt, ImmutableHashSet.Create(reading.Id));
+            Decision now = context.Rules.Decide(
+                reading.Confirmed.Reading, DecisionContexts.Again(all, resident, reading, MostRechecks, ImmutableHashSet<string>.Empty));
             if (Urgency(now) is { } urgency && Changes(amended, reading, now) && !open.Exists(r => r.Readings.Contains(reading.Id) && r.Urgency >= urgency))
             {
                 amended = amended.Add(new ReportOpened(

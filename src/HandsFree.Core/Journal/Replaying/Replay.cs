@@ -21,10 +21,10 @@ public sealed class Replay(IRulebook today, Roster roster, Func<RosterKept, Rost
         [[], ["short of breath"], ["chest pain", "headache", "weakness"], [.. Symptoms.All]];
 
     private readonly Dictionary<string, IRulebook?> rules = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, List<ReadingRecorded>> earlier = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, List<JournalEvent>> events = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, string> reported = new(StringComparer.Ordinal);
     private readonly Dictionary<(string, VitalSign), int> rechecks = [];
     private readonly Dictionary<string, Roster?> rosters = new(StringComparer.Ordinal);
-    private readonly List<JournalEvent> plans = [];
     private Roster? ofTheDay;
 
     /// <summary>Takes the next event.</summary>
@@ -44,62 +44,61 @@ public sealed class Replay(IRulebook today, Roster roster, Func<RosterKept, Rost
 
                 ofTheDay = rosters.GetValueOrDefault(kept.Hash);
                 return null;
-            case PlanMade:
-                plans.Add(happened);
-                return null;
-            case EnteredInError gone when plans.RemoveAll(p => p.Id == gone.Event) > 0:
-                return null;
-            case EnteredInError gone when earlier.TryGetValue(gone.Resident, out var readings):
-                readings.RemoveAll(r => r.Id == gone.Event);
-                return null;
+            case ReadingRecorded reading:
+                ReplayedReading again = Decide(sequence, reading);
+                Of(reading.Resident).Add(reading);
+                return again;
             case RecheckAsked asked:
                 rechecks[(asked.Resident, asked.Sign)] = rechecks.GetValueOrDefault((asked.Resident, asked.Sign)) + 1;
                 return null;
-            case ReadingRecorded reading:
-                return Decide(sequence, reading);
+            case ReportOpened report:
+                reported[report.Id] = report.Resident;
+                Of(report.Resident).Add(report);
+                return null;
+            case ReportAcknowledged acknowledged when reported.TryGetValue(acknowledged.Report, out string? resident):
+                Of(resident).Add(acknowledged);
+                return null;
+            case PlanMade or EnteredInError or ResidentIdentified:
+                Of(happened.ResidentId()!).Add(happened);
+                return null;
             default:
                 return null;
         }
     }
 
-    private ReplayedReading Decide(long sequence, ReadingRecorded reading)
+    private List<JournalEvent> Of(string resident)
     {
-        if (!earlier.TryGetValue(reading.Resident, out List<ReadingRecorded>? readings))
+        if (!events.TryGetValue(resident, out List<JournalEvent>? known))
         {
-            earlier[reading.Resident] = readings = [];
+            events[resident] = known = [];
         }
 
+        return known;
+    }
+
+    private ReplayedReading Decide(long sequence, ReadingRecorded reading)
+    {
         (string, VitalSign) sign = (reading.Resident, reading.Confirmed.Reading.Value.Sign);
         if (!reading.IsRecheck)
         {
             rechecks.Remove(sign);
         }
 
-        Resident? resident = Planned(roster);
-        Resident? then = Planned(ofTheDay ?? roster);
+        int asked = Math.Min(rechecks.GetValueOrDefault(sign), MostRechecks);
+        Resident? resident = roster.ById(reading.Resident);
+        Resident? then = (ofTheDay ?? roster).ById(reading.Resident);
         rules.TryGetValue(reading.Decision.RulesHash, out IRulebook? rulesThen);
-        Decision? again = then is null || rulesThen is null ? null : With(rulesThen, then, reading, readings, rechecks.GetValueOrDefault(sign));
-        Decision? now = resident is null ? null : With(today, resident, reading, readings, rechecks.GetValueOrDefault(sign));
-        readings.RemoveAll(r => r.Id == reading.Amends);
-        readings.Add(reading);
+        Decision? again = then is null || rulesThen is null ? null : With(rulesThen, then, reading, asked);
+        Decision? now = resident is null ? null : With(today, resident, reading, asked);
         return new ReplayedReading(sequence, reading, again, now, ofTheDay is not null);
-
-        Resident? Planned(Roster of) => of.ById(reading.Resident)?.WithPlans(plans, reading.Confirmed.By.MeasuredAt);
     }
 
-    private static Decision With(IRulebook rules, Resident resident, ReadingRecorded reading, List<ReadingRecorded> readings, int rechecks)
+    private Decision With(IRulebook rules, Resident resident, ReadingRecorded reading, int asked)
     {
-        PastReading[] past =
-        [
-            .. readings.Where(r => r.Id != reading.Amends)
-                .Select(r => new PastReading(r.Confirmed.Reading, r.Confirmed.By.MeasuredAt)).OrderBy(p => p.MeasuredAt),
-        ];
-        Decision[] decisions =
-        [
-            .. Answers.Select(symptoms => rules.Decide(
-                reading.Confirmed.Reading,
-                new DecisionContext(resident, past, Math.Min(rechecks, MostRechecks), reading.Confirmed.By.MeasuredAt, symptoms))),
-        ];
+        HashSet<string> without = reading.Amends is { } amends ? [amends] : [];
+        DecisionContext known = DecisionContexts.New(
+            Of(reading.Resident), resident, reading.Confirmed.By.MeasuredAt, asked, Answers[0], reading.Confirmed.By.Late, without);
+        Decision[] decisions = [.. Answers.Select(symptoms => rules.Decide(reading.Confirmed.Reading, known with { Symptoms = symptoms }))];
         return decisions.FirstOrDefault(d => d.Outcome == reading.Decision.Outcome) ?? decisions[0];
     }
 }
