@@ -44,7 +44,7 @@ internal sealed class SelfTest(GrammarShelf shelf, FileHearing hearing, ProgramP
     private static CheckResult Engine(EngineChoice choice) => choice.Recognizer switch
     {
         null => new("engine", CheckState.Failed, choice.Line),
-        { Name: EngineNames.Neural } => new("engine", CheckState.Ok, choice.Line),
+        { Name: EngineNames.Words or EngineNames.Neural } => new("engine", CheckState.Ok, choice.Line),
         _ => new("engine", CheckState.Warning, choice.Line),
     };
 

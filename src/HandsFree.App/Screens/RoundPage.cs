@@ -40,7 +40,7 @@ internal static class RoundPage
         lines.Add("");
         lines.Add(Centred(Wide(view.Awaited)));
         lines.Add("");
-        lines.Add(Ends($"{view.Mark} {view.Microphone}", view.Digits.Length > 0 ? view.Clock : ""));
+        lines.Add(Ends($"{view.Mark} {view.Microphone}", view.Digits.Length > 0 || view.AnswerAwaited ? view.Clock : ""));
         return Whole(lines, view, typed);
     }
 
@@ -73,7 +73,7 @@ internal static class RoundPage
             return [.. Wrapped(view.Text)];
         }
 
-        string[] clock = view.Clock.Split(' ');
+        string[] clock = (view.AnswerAwaited ? "" : view.Clock).Split(' ');
         return BigDigits.Of(clock[^1], Columns) is { } time
             ? [Centred(string.Join(' ', clock[..^1])), "", .. time.Select(Centred)]
             : [Centred(view.What)];
