@@ -23,5 +23,6 @@ internal static class CommandList
         SettingsCommand.Make(host),
         CheckCommand.Make(host),
         DevicesCommand.Make(host),
+        Help.HelpCommand.Make(host),
     ];
 }

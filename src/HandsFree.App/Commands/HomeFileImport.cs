@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Text;
+using HandsFree.App.Files;
 using HandsFree.App.Homes;
 using HandsFree.App.Unlocking;
 using Microsoft.Extensions.DependencyInjection;
@@ -24,7 +25,7 @@ internal static class HomeFileImport
                 return host.RefuseHome(opening);
             }
 
-            (byte[]? content, string? unread) = WholeFile.Read(parsed.GetValue(file)!);
+            (byte[]? content, string? unread) = BoundedFile.Read(parsed.GetValue(file)!);
             if (content is null)
             {
                 return host.Refuse(unread!);

@@ -1,5 +1,6 @@
 using HandsFree.App.Journals;
 using System.CommandLine;
+using HandsFree.App.Files;
 using HandsFree.App.Homes;
 using HandsFree.App.ResidentDesk;
 using HandsFree.App.Unlocking;

@@ -1,6 +1,7 @@
-using HandsFree.Store.Journaling;
-using HandsFree.App.Unlocking;
 using System.Text;
+using HandsFree.App.Files;
+using HandsFree.App.Unlocking;
+using HandsFree.Store.Journaling;
 using HandsFree.Core.Files;
 using HandsFree.Core.Residents;
 using HandsFree.Core.Rules;
@@ -107,14 +108,13 @@ internal sealed record Home(HomeFolder Folder, HomeSettings Settings, Roster Ros
             return null;
         }
 
-        try
+        (byte[]? content, string? error) = BoundedFile.Read(path);
+        if (content is null)
         {
-            return new RuleFile(path, File.ReadAllText(path));
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            errors.Add(new FileError(path, 0, $"can't be read ({e.Message.ReplaceLineEndings(" ")}); check the file and its rights"));
+            errors.Add(new FileError(path, 0, error![(path.Length + 2)..]));
             return null;
         }
+
+        return new RuleFile(path, Encoding.UTF8.GetString(content));
     }
 }

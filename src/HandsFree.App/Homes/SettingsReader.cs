@@ -59,6 +59,7 @@ internal static class SettingsReader
             LockAfter = Minutes(file["lock"]?.NumberOf("minutes"), settings.LockAfter),
             UnlocksBySpokenDigits = file["lock"]?["spokenDigits"]?.Kind == System.Text.Json.JsonValueKind.True,
             KeepingAudio = file["keepAudio"] is { } audio ? Audio(audio, path, errors) : null,
+            Exchange = file["exchange"] is { } exchange ? new(exchange.TextOf("residents")!, exchange.TextOf("people"), exchange.TextOf("places")) : null,
             NamesOnScreen = file["namesOnScreen"]?.Kind == System.Text.Json.JsonValueKind.True,
             News2 = file["news2"]?.Kind == System.Text.Json.JsonValueKind.True,
             Due = file["due"] is { } due ? Due(due, path, errors) : settings.Due,
@@ -67,13 +68,13 @@ internal static class SettingsReader
 
     private static TimeZoneInfo? Zone(LocatedNode? name, string path, ICollection<FileError> errors)
     {
-        if (name is null || TimeZoneInfo.TryFindSystemTimeZoneById(name.Text, out TimeZoneInfo? zone))
+        TimeZoneInfo? zone = name is null ? null : ZoneName.Find(name.Text);
+        if (name is not null && zone is null)
         {
-            return name is null ? null : TimeZoneInfo.FindSystemTimeZoneById(name.Text);
+            errors.Add(new(path, name.Line, $"\"timeZone\" is {name.InWords}, which this machine does not know; write an IANA name such as \"America/Chicago\" (and see that the machine has its time zone data{(OperatingSystem.IsWindows() ? "" : ", on Debian the package tzdata")})"));
         }
 
-        errors.Add(new(path, name.Line, $"\"timeZone\" is {name.InWords}, which this machine does not know; write an IANA name such as \"America/Chicago\" (and see that the machine has its time zone data)"));
-        return null;
+        return zone;
     }
 
     private static KeepingAudio Audio(LocatedNode approval, string path, ICollection<FileError> errors) =>
