@@ -25,6 +25,7 @@ internal sealed class SessionLoop : IDisposable
     private bool speaking;
     private bool led;
     private bool over;
+    private bool toldNotRead;
 
     /// <summary>A session; <see cref="Run"/> runs it.</summary>
     public SessionLoop(SessionParts parts)
@@ -61,6 +62,7 @@ internal sealed class SessionLoop : IDisposable
         TellMicrophone(null);
         Carry(parts.Machine.Begin(aide, session, parts.Past ?? parts.Journal.ReadFrom(1).Select(e => e.Event), Now));
         AnswerAll();
+        TellNotRead(parts.NotRead);
         locks.Watch(state!);
         EarThread hearing = new(ear, Queue, ending.Token);
         try
@@ -226,6 +228,20 @@ internal sealed class SessionLoop : IDisposable
         }
     }
 
+    // Said once; each is named on the screen and in the log.
+    private void TellNotRead(IReadOnlyList<string> lines)
+    {
+        if (lines.Count > 0)
+        {
+            parts.Watcher.Saw(new SessionNote.NotRead(Now, lines));
+            if (!toldNotRead)
+            {
+                toldNotRead = true;
+                Say("The record has an entry that I cannot read. Tell your supervisor.");
+            }
+        }
+    }
+
     private void Played()
     {
         led = false;
@@ -295,6 +311,7 @@ internal sealed class SessionLoop : IDisposable
                 var (note, answer) = pen.Write(record, Now);
                 parts.Watcher.Saw(note);
                 answers.Enqueue(answer);
+                TellNotRead((note as SessionNote.Kept)?.Unreadable ?? []);
                 if (note is SessionNote.Kept kept && parts.Recorder?.Saved(kept.Events) is { } unkept)
                 {
                     parts.Watcher.Saw(new SessionNote.NotKept(Now, unkept));
