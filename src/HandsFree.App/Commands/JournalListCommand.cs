@@ -31,7 +31,7 @@ internal static class JournalListCommand
                     (long number, JournalEvent? happened, string why) = PassedOver.Try(entry);
                     host.Surroundings.Out.WriteLine(
                         parsed.GetValue(json) ? JournalLine.Json(entry)
-                        : happened is null ? PassedOver.Line(number, why)
+                        : happened is null ? PassedOver.Line(why)
                         : JournalLine.Text(number, happened, home));
                 }
 

@@ -1,3 +1,4 @@
+using HandsFree.App.Journals;
 using System.CommandLine;
 using System.Text;
 using HandsFree.App.Homes;
@@ -61,7 +62,7 @@ internal static class RulesTrialCommand
         if (Directory.Exists(path))
         {
             HomeFolder folder = new(path, home.Folder.States);
-            return File.Exists(folder.JournalFile) ? TrialPast.OfJournal(folder, unlocker) : ([], [$"{path}: there is no journal in this folder; name a home's folder or a table"]);
+            return JournalFile.IsBegun(folder) ? TrialPast.OfJournal(folder, unlocker) : ([], [$"{path}: there is no journal in this folder; name a home's folder or a table"]);
         }
 
         HomeFolder around = new(Path.GetDirectoryName(Path.GetFullPath(path))!, home.Folder.States);

@@ -10,5 +10,6 @@ internal static class ExportCommand
     public static Command Make(CommandHost host) => new("export", "Takes the record, or a part of it, out for another system; it stands in the journal who did it, to where and why")
     {
         ExportCsvCommand.Make(host),
+        ExportFhirCommand.Make(host),
     };
 }

@@ -1,8 +1,11 @@
+using System.Globalization;
 using HandsFree.App.Commands;
 using HandsFree.App.Homes;
 using HandsFree.App.Journals;
 using HandsFree.Core.Journal;
 using HandsFree.Core.People;
+using HandsFree.Exchange.Fhir;
+using HandsFree.Exchange.Fhir.Outgoing;
 using HandsFree.Exchange.Tables;
 using Microsoft.Extensions.DependencyInjection;
 
@@ -80,6 +83,40 @@ internal sealed class ExportDesk
         }
 
         host.Surroundings.Out.WriteLine($"{file}: {lines} {what}");
+        return ExitCodes.Done;
+    }
+
+    /// <summary>Writes the record as transactions of FHIR R4; of more than <see cref="OutgoingRecord.MostEntries"/> entries as several files,
+    /// each of which can be sent by itself, in their order.</summary>
+    /// <param name="file">FILE.json; several become FILE-0001.json and so on.</param>
+    /// <param name="unit">Of one unit, or of all.</param>
+    /// <param name="since">The number of the last entry that the receiver has.</param>
+    /// <param name="newPatients">Bundles bring the Patients along.</param>
+    public int Fhir(string file, string? unit, long since, bool newPatients)
+    {
+        string Name((int Index, int Count) of) => of.Count == 1 ? file
+            : Path.Combine(Path.GetDirectoryName(file) ?? "", string.Create(CultureInfo.InvariantCulture, $"{Path.GetFileNameWithoutExtension(file)}-{of.Index + 1:0000}{Path.GetExtension(file)}"));
+        (IReadOnlySet<string>? residents, string? wrong) = Unit(unit);
+        if ((wrong ?? ExportFile.WhyNot(file) ?? ExportFile.WhyNot(Name((0, 2)))) is { } line)
+        {
+            return host.Refuse(line);
+        }
+
+        TakenOut($"FHIR R4{(unit is null ? "" : $", unit {unit}")}{(since > 0 ? $", after entry {since}" : "")}", file);
+        (int bundles, int resources, long through) = (0, 0, since);
+        IEnumerable<Action<Stream>> contents = new FhirExport(home, Entries, newPatients).Bundles(since, residents).Select(outgoing => new Action<Stream>(stream =>
+        {
+            stream.Write(FhirText.Bytes(outgoing.Bundle));
+            (bundles, resources, through) = (bundles + 1, resources + outgoing.Bundle.Entry.Count, outgoing.Through);
+        }));
+        if (ExportFile.WriteAll(contents, Name) is { } unwritten)
+        {
+            return host.Refuse(unwritten);
+        }
+
+        host.Surroundings.Out.WriteLine(bundles == 0
+            ? $"There is nothing after entry {since}; no file was written."
+            : $"{(bundles == 1 ? file : $"{Name((0, bundles))} to {Name((bundles - 1, bundles))}")}: {resources} resources, up to entry {through}; next time --since {through} once the receiver has them");
         return ExitCodes.Done;
     }
 }

@@ -19,30 +19,52 @@ internal static class ExportFile
 
     /// <summary>Writes the file under another name, flushed, and then gives it its own.</summary>
     /// <returns>Null, or what is wrong and what to do; then there is no file.</returns>
-    public static string? Write(string path, Action<Stream> content)
+    public static string? Write(string path, Action<Stream> content) => WriteAll([content], _ => path);
+
+    /// <summary>Writes several files under other names, flushed, and gives them their own once all are written.</summary>
+    /// <param name="contents">What is in each.</param>
+    /// <param name="names">The path of the file of an index, once it is known how many there are.</param>
+    /// <returns>Null, or what is wrong and what to do; then there is none of them.</returns>
+    public static string? WriteAll(IEnumerable<Action<Stream>> contents, Func<(int Index, int Count), string> names)
     {
-        string draft = $"{Path.GetFullPath(path)}.new-{Environment.ProcessId}";
+        List<string> drafts = [];
+        List<string> done = [];
+        try
+        {
+            foreach (Action<Stream> content in contents)
+            {
+                string draft = $"{Path.GetFullPath(names((drafts.Count, 1)))}.new-{Environment.ProcessId}{(drafts.Count == 0 ? "" : $"-{drafts.Count}")}";
+                drafts.Add(draft);
+                using FileStream file = new(draft, Options());
+                content(file);
+                file.Flush(flushToDisk: true);
+            }
+
+            for (int i = 0; i < drafts.Count; i++)
+            {
+                string path = Path.GetFullPath(names((i, drafts.Count)));
+                File.Move(drafts[i], path, overwrite: false);
+                done.Add(path);
+            }
+
+            return null;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            // They hold personal data; where one is not there, nothing is done.
+            drafts.Concat(done).ToList().ForEach(File.Delete);
+            return $"{names((0, 1))}: can't be written ({e.Message.ReplaceLineEndings(" ")}); there is no such file now; see to the folder's space and rights, or name another";
+        }
+    }
+
+    private static FileStreamOptions Options()
+    {
         FileStreamOptions options = new() { Mode = FileMode.Create, Access = FileAccess.Write };
         if (!OperatingSystem.IsWindows())
         {
             options.UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite;
         }
 
-        try
-        {
-            using (FileStream file = new(draft, options))
-            {
-                content(file);
-                file.Flush(flushToDisk: true);
-            }
-
-            File.Move(draft, Path.GetFullPath(path), overwrite: false);
-            return null;
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            File.Delete(draft); // it holds personal data; where it is not there, nothing is done
-            return $"{path}: can't be written ({e.Message.ReplaceLineEndings(" ")}); there is no such file now; see to the folder's space and rights, or name another";
-        }
+        return options;
     }
 }

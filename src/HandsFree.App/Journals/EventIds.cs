@@ -12,7 +12,7 @@ internal static class EventIds
 
     /// <summary>"round-20260302-140311-9f2c04d1a7be": the moment in UTC.</summary>
     /// <param name="what">What it is: "round", "desk".</param>
-    /// <param name="time">Says the moment.</param>
-    public static string Begin(string what, TimeProvider time) => string.Create(
-        CultureInfo.InvariantCulture, $"{what}-{time.GetUtcNow():yyyyMMdd-HHmmss}-{RandomNumberGenerator.GetHexString(Digits, lowercase: true)}");
+    /// <param name="now">The moment.</param>
+    public static string Begin(string what, DateTimeOffset now) => string.Create(
+        CultureInfo.InvariantCulture, $"{what}-{now.ToUniversalTime():yyyyMMdd-HHmmss}-{RandomNumberGenerator.GetHexString(Digits, lowercase: true)}");
 }

@@ -14,6 +14,9 @@ internal sealed class JournalDesk(HomeJournal journal, TimeProvider time)
     /// <exception cref="JournalWriteException">Nothing was appended.</exception>
     public long Write(Func<string, DateTimeOffset, JournalEvent> make) => journal.Events.Append(make(NextId(), time.GetUtcNow()));
 
+    /// <summary>Makes an event of an id and the moment, to be written in one piece with what it tells of.</summary>
+    public ReadOnlyMemory<byte> Encoded(Func<string, DateTimeOffset, JournalEvent> make) => JournalEventCodec.Encode(make(NextId(), time.GetUtcNow()));
+
     /// <summary>A look at the record, written where it is known who looks.</summary>
     /// <exception cref="JournalWriteException">Nothing was appended.</exception>
     public void Viewed(string what)
@@ -58,5 +61,8 @@ internal sealed class JournalDesk(HomeJournal journal, TimeProvider time)
     }
 
     /// <summary>An id that no other event has.</summary>
-    public string NextId() => EventIds.Begin("desk", time);
+    public string NextId() => NextId(time.GetUtcNow());
+
+    /// <inheritdoc cref="NextId()"/>
+    public static string NextId(DateTimeOffset now) => EventIds.Begin("desk", now);
 }

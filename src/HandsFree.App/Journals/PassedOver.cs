@@ -1,3 +1,4 @@
+using HandsFree.App.Homes;
 using HandsFree.Core.Journal;
 using HandsFree.Store.Journaling;
 
@@ -17,16 +18,17 @@ internal sealed class PassedOver(Action<string> warn)
     {
         try
         {
-            return (entry.Sequence, JournalEventCodec.Decode(entry.Body.Span), "");
+            return (entry.Sequence, HomeJournal.Decoded(entry), "");
         }
         catch (InvalidDataException wrong)
         {
-            return (entry.Sequence, null, wrong.Message.ReplaceLineEndings(" "));
+            return (entry.Sequence, null, wrong.Message);
         }
     }
 
     /// <summary>How an event is named that can't be read.</summary>
-    public static string Line(long sequence, string why) => $"event {sequence} can't be read and is passed over: {why}";
+    /// <param name="why">Which, and why.</param>
+    public static string Line(string why) => $"{why}; it is passed over";
 
     /// <summary>Those that can be read.</summary>
     public IEnumerable<(long Sequence, JournalEvent Event)> Readable(IEnumerable<(long Sequence, JournalEvent? Event, string Why)> tried)
@@ -37,7 +39,7 @@ internal sealed class PassedOver(Action<string> warn)
             {
                 yield return (sequence, happened);
             }
-            else if (named.TryAdd(sequence, Line(sequence, why)))
+            else if (named.TryAdd(sequence, Line(why)))
             {
                 warn(named[sequence]);
             }

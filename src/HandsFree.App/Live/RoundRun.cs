@@ -59,7 +59,7 @@ internal sealed class RoundRun
         {
             try
             {
-                end = loop.Run(Aide, EventIds.Begin("round", Time), stop.Token);
+                end = loop.Run(Aide, EventIds.Begin("round", Time.GetUtcNow()), stop.Token);
             }
             catch (OperationCanceledException) when (stop.IsCancellationRequested)
             {

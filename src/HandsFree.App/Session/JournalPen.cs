@@ -53,7 +53,7 @@ internal sealed class JournalPen(EventJournal<JournalEvent> journal, Action wait
             return kept with
             {
                 Others = [.. others.Select(e => e.Event).OfType<JournalEvent>()],
-                Unreadable = [.. others.Where(e => e.Event is null).Select(e => PassedOver.Line(e.Sequence, e.Why!))],
+                Unreadable = [.. others.Where(e => e.Event is null).Select(e => PassedOver.Line(e.Why!))],
             };
         }
         catch (JournalReadException failure)

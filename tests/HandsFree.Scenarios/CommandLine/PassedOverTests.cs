@@ -2,7 +2,6 @@ using HandsFree.App.Homes;
 using HandsFree.App.Journals;
 using HandsFree.App.Unlocking;
 using HandsFree.Core.Journal;
-using Microsoft.Extensions.Time.Testing;
 using Shouldly;
 using Xunit;
 
@@ -11,7 +10,7 @@ namespace HandsFree.Scenarios.CommandLine;
 /// <summary>An event that this program can't read, of a newer one on the same home: it is named and passed over, and the home goes on.</summary>
 public sealed class PassedOverTests
 {
-    private const string Named = "event 7 can't be read and is passed over: journal event of schema 2, this program reads up to 1: update the program";
+    private const string Named = "event 7: journal event of schema 2, this program reads up to 1: update the program; it is passed over";
 
     [Theory]
     [InlineData("handover", "--ask", "handover")]
@@ -71,10 +70,10 @@ public sealed class PassedOverTests
     [Fact]
     public void No_two_sessions_and_no_two_commands_share_an_id_in_one_moment_or_in_the_hour_that_autumn_repeats()
     {
-        FakeTimeProvider time = new(new DateTimeOffset(2026, 11, 1, 6, 30, 0, TimeSpan.Zero));
-        string[] first = [.. Enumerable.Range(0, 1000).Select(_ => EventIds.Begin("round", time))];
-        time.Advance(TimeSpan.FromHours(1));
-        string[] again = [.. Enumerable.Range(0, 1000).Select(_ => EventIds.Begin("round", time))];
+        DateTimeOffset before = new(2026, 11, 1, 1, 30, 0, TimeSpan.FromHours(-5));
+        string[] first = [.. Enumerable.Range(0, 1000).Select(_ => EventIds.Begin("round", before))];
+        DateTimeOffset after = new(2026, 11, 1, 1, 30, 0, TimeSpan.FromHours(-6));
+        string[] again = [.. Enumerable.Range(0, 1000).Select(_ => EventIds.Begin("round", after))];
 
         first.Concat(again).Distinct().Count().ShouldBe(2000);
         string.CompareOrdinal(first.Max(), again.Min()).ShouldBeLessThan(0, "the moment is in UTC, which repeats no hour");

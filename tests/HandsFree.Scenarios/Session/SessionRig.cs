@@ -29,7 +29,7 @@ internal sealed class SessionRig : IDisposable
 
     /// <summary>A rig.</summary>
     /// <param name="journal">How the journal is opened.</param>
-    /// <param name="withPerson">An aide with a PIN (<see cref="DemoPerson.Digits"/>) has opened it.</param>
+    /// <param name="withPerson">An aide with a PIN (<see cref="DemoPerson.Passphrase"/>) has opened it.</param>
     public SessionRig(JournalOptions? journal = null, bool withPerson = false)
     {
         Clock = new DemoClock(CommandRun.Now, TimeZoneInfo.Utc);
@@ -90,7 +90,7 @@ internal sealed class SessionRig : IDisposable
 
     /// <summary>The events in the journal, from the disk.</summary>
     public IReadOnlyList<JournalEvent> Events => 
-        [.. new EventJournal<JournalEvent>(bytes, e => Encode(e), b => JournalEventCodec.Decode(b.Span)).TryReadFrom(1).Select(e => e.Event).OfType<JournalEvent>()];
+        [.. new EventJournal<JournalEvent>(bytes, e => Encode(e), HomeJournal.Decoded).TryReadFrom(1).Select(e => e.Event).OfType<JournalEvent>()];
 
     /// <summary>The readings in the journal, from the disk.</summary>
     public IReadOnlyList<ReadingRecorded> Readings => [.. Events.OfType<ReadingRecorded>()];
@@ -146,7 +146,7 @@ internal sealed class SessionRig : IDisposable
         using SessionLoop loop = new(new SessionParts
         {
             Machine = new DialogueMachine(Rulebook.Load().Rulebook!, Roster, new DialogueSettings { SamplePhrases = Grammars.Examples, UnlocksBySpokenDigits = SpokenUnlock }),
-            Journal = new EventJournal<JournalEvent>(bytes, e => Encode(e), b => JournalEventCodec.Decode(b.Span)),
+            Journal = new EventJournal<JournalEvent>(bytes, e => Encode(e), HomeJournal.Decoded),
             Microphone = room,
             PressToTalk = PressToTalk,
             Loudspeaker = speaker,
