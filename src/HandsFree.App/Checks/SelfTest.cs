@@ -1,3 +1,4 @@
+using HandsFree.App.Journals;
 using HandsFree.App.Hear;
 using HandsFree.App.Hearing;
 using HandsFree.App.Homes;
@@ -107,7 +108,7 @@ internal sealed class SelfTest(GrammarShelf shelf, FileHearing hearing, HomeFold
 
     private CheckResult Journal()
     {
-        if (!File.Exists(folder.JournalFile))
+        if (!JournalFile.IsBegun(folder))
         {
             return new("journal", CheckState.Ok, "none yet; it is made with the first round");
         }

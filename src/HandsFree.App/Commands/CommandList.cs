@@ -16,6 +16,7 @@ internal static class CommandList
         TrendCommand.Make(host),
         ReportCommand.Make(host),
         ResidentsCommand.Make(host),
+        Exports.ExportCommand.Make(host),
         RulesCommand.Make(host),
         JournalCommand.Make(host),
         PeopleCommand.Make(host),

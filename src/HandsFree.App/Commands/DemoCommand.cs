@@ -114,7 +114,7 @@ internal sealed class DemoCommand
         }
 
         Write($"A made-up home with {parts.Manifest.Visits.Count} residents. The aide: recordings of synthetic voices. The program: {voice?.Name ?? "text only"}.");
-        Write($"The journal is sealed; {parts.Manifest.Aide} unlocks it with the PIN {DemoPerson.Digits} (also in the file {DemoPerson.FileName} of the home).");
+        Write($"The journal is sealed; {parts.Manifest.Aide} unlocks it with the passphrase '{DemoPerson.Passphrase}' (also in the file {DemoPerson.FileName} of the home).");
         Write("Each line: the time there, who, what. \"saved #N\" comes once entry N of the journal is on the disk.");
         foreach (string changed in parts.Clips.Changed)
         {

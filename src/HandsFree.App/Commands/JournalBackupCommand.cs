@@ -18,7 +18,7 @@ internal static class JournalBackupCommand
             (parsed, services) =>
             {
                 HomeFolder folder = services.GetRequiredService<HomeFolder>();
-                if (!File.Exists(folder.JournalFile))
+                if (!JournalFile.IsBegun(folder))
                 {
                     return host.Refuse(JournalFile.NoneYet(folder));
                 }

@@ -13,6 +13,7 @@ internal static class JournalCommand
             JournalVerifyCommand.Make(host),
             JournalBackupCommand.Make(host),
             JournalRestoreCommand.Make(host),
+            JournalAcceptCommand.Make(host),
             JournalAmendCommand.Make(host),
             JournalReplayCommand.Make(host),
             JournalAudioCommand.Make(host),

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using HandsFree.App.Homes;
+using HandsFree.App.Journals;
 using HandsFree.App.People;
 using HandsFree.App.Unlocking;
 using HandsFree.Core.Journal;
@@ -10,14 +11,15 @@ using Microsoft.Extensions.DependencyInjection;
 
 namespace HandsFree.App.Commands;
 
-/// <summary>"handsfree journal restore": a backup in the place of a journal that is gone.</summary>
+/// <summary>"handsfree journal restore": a backup in the place of a journal that is gone, or in another folder to try it out.</summary>
 internal sealed class JournalRestoreCommand
 {
     private readonly CommandHost host;
     private readonly Argument<string> file = new("FILE") { Description = "The backup" };
+    private readonly Option<bool> recovery = new("--recovery") { Description = "With the recovery key instead of a supervisor's passphrase" };
     private readonly Option<string?> supervisor = new("--supervisor")
     {
-        Description = "On another device than the one that wrote it: the id of the supervisor who gets a new PIN; asks for the recovery key",
+        Description = "On another device than the one that wrote it: the id of the supervisor who gets a new passphrase; asks for the recovery key",
         HelpName = "PERSON",
     };
 
@@ -28,31 +30,18 @@ internal sealed class JournalRestoreCommand
     {
         JournalRestoreCommand restore = new(host);
         return host.Runs(
-            new Command("restore", "Puts a backup where no journal is; overwrites nothing") { restore.file, restore.supervisor }, restore.Run);
+            new Command(
+                "restore",
+                "Puts a backup where no journal is, for a supervisor; overwrites nothing, and with --home in another folder leaves the home in use as it is")
+            {
+                restore.file, restore.supervisor, restore.recovery,
+            },
+            restore.Run);
     }
 
     private int Run(ParseResult parsed, IServiceProvider services)
     {
         HomeFolder folder = services.GetRequiredService<HomeFolder>();
-        string? person = parsed.GetValue(supervisor);
-        (RecoveryKey, Credential.Person)? taking = null;
-        if (person is not null)
-        {
-            (RecoveryKey? key, string? noKey) = RecoveryText.Read(host.Surroundings);
-            if (key is null)
-            {
-                return host.Refuse(noKey!);
-            }
-
-            (Pin? pin, string? noPin) = NewPin.Read(host.Surroundings);
-            if (pin is null)
-            {
-                return host.Refuse(noPin!);
-            }
-
-            taking = (key, new Credential.Person(person, pin));
-        }
-
         string backup = parsed.GetValue(file)!;
         if (!File.Exists(backup))
         {
@@ -64,36 +53,67 @@ internal sealed class JournalRestoreCommand
             return host.Refuse(wrong);
         }
 
-        (JournalVerdict? verdict, JournalError? error) = JournalBackup.Restore(backup, folder.JournalFile, folder.States, taking);
-        int code = CopyReport.Write(host, verdict, error, backup, $"{folder.JournalFile}: restored, {verdict?.Events} events, verified");
-        return code == ExitCodes.Done ? Note(folder, services.GetRequiredService<Unlocker>(), verdict!.Events, taking?.Item2) : code;
-    }
-
-    // The restoring stands in the journal itself, as soon as somebody can write there.
-    private int Note(HomeFolder folder, Unlocker unlocker, long events, Credential.Person? supervisor)
-    {
-        (HomeJournal? opened, string? error) = HomeJournal.Open(folder, unlocker, supervisor);
-        using HomeJournal? journal = opened;
-        if (journal is null)
+        string? person = parsed.GetValue(supervisor);
+        (Credential? paper, string? error) = person is not null || parsed.GetValue(recovery) ? Paper() : (null, null);
+        if (error is not null)
         {
-            return host.Refuse($"restored, but not noted in the journal: {error}");
+            return host.Refuse(error);
         }
 
-        try
+        Credential.Person? taking = null;
+        if (person is not null)
         {
-            string person = journal.Holder?.Person ?? "device";
-            journal.Desk.Write((id, at) => new JournalRestored(id, person, at, events, OtherDevice: supervisor is not null));
-            if (supervisor is not null)
+            (Pin? pin, error) = NewPin.Read(host.Surroundings, person, Role.Supervisor);
+            if (pin is null)
             {
-                journal.Desk.Write((id, at) => new PersonAdded(id, person, at, person, null, Role.Supervisor));
+                return host.Refuse(error!);
             }
 
-            return ExitCodes.Done;
+            taking = new Credential.Person(person, pin);
         }
-        catch (JournalWriteException failure)
+
+        long lost = 0;
+        (JournalVerdict? verdict, error) = services.GetRequiredService<Unlocker>().With(folder.States, paper, access =>
+            JournalBackup.Restore(backup, folder.JournalFile, access, taking, restoring =>
+            {
+                lost = restoring.Lost;
+                return Told(restoring, person);
+            }));
+        if (verdict is null || error is not null)
         {
-            return host.Refuse($"restored, but not noted in the journal: {failure.Message}");
+            return host.Refuse(error!);
         }
+
+        int code = CopyReport.Write(host, verdict, null, backup, $"{folder.JournalFile}: restored, {verdict.Events} events, verified");
+        if (code == ExitCodes.Done && lost > 0)
+        {
+            host.Surroundings.Error.WriteLine($"handsfree: {lost} events that this device has seen are not in this backup; look for a newer one");
+        }
+
+        return code;
+    }
+
+    private List<ReadOnlyMemory<byte>> Told(JournalRestoring restoring, string? supervisor)
+    {
+        DateTimeOffset at = host.Surroundings.Time.GetUtcNow();
+        string by = restoring.By?.Person ?? "device";
+        string id = JournalDesk.NextId(at);
+        List<ReadOnlyMemory<byte>> events =
+        [
+            JournalEventCodec.Encode(new JournalRestored(id, by, at, restoring.Events, restoring.OtherDevice) { Lost = restoring.Lost }),
+        ];
+        if (supervisor is not null)
+        {
+            events.Add(JournalEventCodec.Encode(new PersonAdded(JournalDesk.NextId(at), by, at, supervisor, null, Role.Supervisor)));
+        }
+
+        return events;
+    }
+
+    private (Credential? Paper, string? Error) Paper()
+    {
+        (RecoveryKey? key, string? wrong) = RecoveryText.Read(host.Surroundings);
+        return key is null ? (null, wrong) : (new Credential.Recovery(key), null);
     }
 
     private static string? MakeFolder(HomeFolder folder)

@@ -20,7 +20,7 @@ internal static class JournalVerifyCommand
         return host.Runs(command, (parsed, services) =>
         {
             HomeFolder folder = services.GetRequiredService<HomeFolder>();
-            if (!File.Exists(folder.JournalFile))
+            if (!JournalFile.IsBegun(folder))
             {
                 return host.Refuse(JournalFile.NoneYet(folder));
             }

@@ -1,3 +1,4 @@
+using HandsFree.App.Journals;
 using System.CommandLine;
 using HandsFree.App.Homes;
 using HandsFree.App.ResidentDesk;
@@ -115,7 +116,7 @@ internal static class ResidentsImportCommand
     // Before the file: a roster that is in force stands in the journal. A home without a journal gets it with its first round.
     private static string? Keep(Unlocker unlocker, Home home, Roster after)
     {
-        if (!File.Exists(home.Folder.JournalFile))
+        if (!JournalFile.IsBegun(home.Folder))
         {
             return null;
         }

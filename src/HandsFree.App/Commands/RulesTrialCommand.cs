@@ -1,3 +1,4 @@
+using HandsFree.App.Journals;
 using System.CommandLine;
 using System.Text;
 using HandsFree.App.Homes;
@@ -19,7 +20,7 @@ internal static class RulesTrialCommand
     {
         Argument<string> past = new("PAST")
         {
-            Description = $"Past readings: a table FILE.csv, one line a set, with the columns {string.Join(", ", ReadingColumns.All)} (the first two are needed); or a journal: a home's folder, or the journal.db in it",
+            Description = $"Past readings: a table FILE.csv, one line a set, with the columns {string.Join(", ", ReadingColumns.ByHand)} (the first two are needed); or a journal: a home's folder, or the journal.db in it",
         };
         Option<string?> rules = new("--rules") { Description = "The changed rules of the home, to be held against those in force", HelpName = "FILE" };
         Option<bool> json = new("--json") { Description = "One JSON object" };
@@ -61,7 +62,7 @@ internal static class RulesTrialCommand
         if (Directory.Exists(path))
         {
             HomeFolder folder = new(path, home.Folder.States);
-            return File.Exists(folder.JournalFile) ? TrialPast.OfJournal(folder, unlocker) : ([], [$"{path}: there is no journal in this folder; name a home's folder or a table"]);
+            return JournalFile.IsBegun(folder) ? TrialPast.OfJournal(folder, unlocker) : ([], [$"{path}: there is no journal in this folder; name a home's folder or a table"]);
         }
 
         HomeFolder around = new(Path.GetDirectoryName(Path.GetFullPath(path))!, home.Folder.States);

@@ -8,21 +8,21 @@ using HandsFree.Store.Keys;
 
 namespace HandsFree.App.Demo;
 
-/// <summary>The one person of the made-up home. Her PIN is no secret: it is printed and lies beside the journal.</summary>
+/// <summary>The one person of the made-up home. Her passphrase is no secret: it is printed and lies beside the journal.</summary>
 internal static class DemoPerson
 {
-    /// <summary>Her PIN.</summary>
-    public const string Digits = "240713";
+    /// <summary>Her passphrase.</summary>
+    public const string Passphrase = "a made-up home";
 
-    /// <summary>The file with her id and PIN, for --unlock-fd and HANDSFREE_PIN_FILE.</summary>
+    /// <summary>The file with her id and passphrase, for --unlock-fd and HANDSFREE_PIN_FILE.</summary>
     public const string FileName = "demo.pin";
 
     /// <summary>What unlocks the made-up home.</summary>
-    public static Credential.Person CredentialOf(string person) => Pin.TryParse(Digits, out Pin? pin, out string? wrong)
+    public static Credential.Person CredentialOf(string person) => Pin.TryParse(Passphrase, out Pin? pin, out string? wrong)
         ? new Credential.Person(person, pin)
         : throw new InvalidOperationException(wrong);
 
-    /// <summary>Makes the home's journal, sets the person up, and opens it again with her PIN, as a round would.</summary>
+    /// <summary>Makes the home's journal, sets the person up, and opens it again as she, as a round would.</summary>
     /// <param name="folder">The made-up home.</param>
     /// <param name="person">Her id.</param>
     /// <param name="surroundings">For the clock.</param>
@@ -40,9 +40,9 @@ internal static class DemoPerson
         {
             try
             {
-                made.Desk.Write((id, at) => new PersonAdded(id, person, at, person, null, Role.Supervisor));
-                made.People.Set(person, credential.Pin, Role.Supervisor);
-                File.WriteAllText(Path.Combine(folder.Path, FileName), $"{person} {Digits}\n");
+                made.People.Set(
+                    person, credential.Pin, Role.Supervisor, made.Desk.Encoded((id, at) => new PersonAdded(id, person, at, person, null, Role.Supervisor)));
+                File.WriteAllText(Path.Combine(folder.Path, FileName), $"{person} {Passphrase}\n");
             }
             catch (Exception failure) when (failure is JournalWriteException or IOException or UnauthorizedAccessException)
             {

@@ -2,6 +2,7 @@ using HandsFree.App.Journals;
 using HandsFree.App.Recordings;
 using HandsFree.App.Unlocking;
 using HandsFree.Core.Journal;
+using HandsFree.Store.Devices;
 using HandsFree.Store.Journaling;
 using HandsFree.Store.Keys;
 using HandsFree.Store.Recordings;
@@ -21,7 +22,7 @@ internal sealed class HomeJournal : IDisposable
         view = new JournalViewFile(bytes, folder.ViewFile);
         Recordings = bytes.Recordings(folder.AudioFolder);
         Desk = new JournalDesk(this, unlocker.Time);
-        Events = new EventJournal<JournalEvent>(bytes, static happened => JournalEventCodec.Encode(happened), static body => JournalEventCodec.Decode(body.Span));
+        Events = new EventJournal<JournalEvent>(bytes, static happened => JournalEventCodec.Encode(happened), Decoded);
     }
 
     /// <summary>Reads and appends.</summary>
@@ -70,13 +71,17 @@ internal sealed class HomeJournal : IDisposable
         return bytes.ReadFrom(least).Select(Decoded).Where(happened => happened.At >= moment);
     }
 
-    /// <summary>The event of an entry.</summary>
+    /// <summary>The event of an entry; <see cref="NotBelieved"/> where who wrote it could not have.</summary>
     /// <exception cref="InvalidDataException">It can't be read; says which and why.</exception>
     public static JournalEvent Decoded(JournalEntry entry)
     {
         try
         {
-            return JournalEventCodec.Decode(entry.Body.Span);
+            JournalEvent happened = JournalEventCodec.Decode(entry.Body.Span);
+            string? wrong = entry.Writer is { } writer
+                ? Authority.WhyNot(happened, (writer.Holder.Person, writer.Holder.Role), writer.HasSigned)
+                : null;
+            return wrong is null ? happened : new NotBelieved(happened.Id, happened.Person, happened.At, happened.GetType().Name, wrong);
         }
         catch (InvalidDataException wrong)
         {
@@ -89,8 +94,9 @@ internal sealed class HomeJournal : IDisposable
     /// <param name="unlocker">Gives person and PIN where people are set up.</param>
     /// <param name="with">What unlocks instead, or null.</param>
     /// <param name="forSession">For a session, which says between two waits that it waits.</param>
+    /// <param name="accepts">Takes the journal as it lies there, for a supervisor.</param>
     /// <returns>The journal, or one line that says what is wrong and what to do.</returns>
-    public static (HomeJournal? Journal, string? Error) Open(HomeFolder folder, Unlocker unlocker, Credential? with = null, bool forSession = false)
+    public static (HomeJournal? Journal, string? Error) Open(HomeFolder folder, Unlocker unlocker, Credential? with = null, bool forSession = false, bool accepts = false)
     {
         try
         {
@@ -103,19 +109,42 @@ internal sealed class HomeJournal : IDisposable
 
         (Journal? opened, string? error) = forSession
             ? unlocker.Open(folder.JournalFile, folder.States, with, new JournalOptions().BusySeconds)
-            : unlocker.Open(folder.JournalFile, folder.States, with);
+            : unlocker.Open(folder.JournalFile, folder.States, with, accepts: accepts);
         if (opened is null)
         {
             return (null, error);
         }
 
         HomeJournal journal = new(opened, folder, unlocker);
+        try
+        {
+            journal.WriteFailedOpenings();
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            unlocker.Warn($"openings that failed are not in the journal yet ({e.Message.ReplaceLineEndings(" ")}); they are written the next time");
+        }
+
         foreach (string unpurged in RecordingPurge.Overdue(journal, unlocker.Time))
         {
             unlocker.Warn(unpurged);
         }
 
         return (journal, null);
+    }
+
+    private void WriteFailedOpenings()
+    {
+        if (Holder is { } holder)
+        {
+            People.TakeFailedOpenings(failed =>
+            {
+                foreach (FailedOpening each in failed)
+                {
+                    Desk.Write((id, at) => new OpeningFailed(id, holder.Person, at, each.At, each.Who, each.What));
+                }
+            });
+        }
     }
 
     /// <inheritdoc/>

@@ -64,6 +64,9 @@ internal sealed record HomeSettings
     /// <summary>Keeping recordings, which somebody must have approved; null: none is kept.</summary>
     public KeepingAudio? KeepingAudio { get; init; }
 
+    /// <summary>The systems of the home's identifiers, for other programs; null where the home names none.</summary>
+    public ExchangeSystems? Exchange { get; init; }
+
     /// <summary>Whether NEWS2 is shown beside the decisions; it needs the consciousness, which has to be asked.</summary>
     public bool News2 { get; init; }
 

@@ -1,3 +1,4 @@
+using HandsFree.App.Journals;
 using HandsFree.App.Unlocking;
 using HandsFree.Core.Journal;
 using HandsFree.Store.Journaling;
@@ -25,7 +26,7 @@ internal static class JournalContent
     public static (T? Content, string? Error) Look<T>(HomeFolder folder, Unlocker unlocker, string what, Func<HomeJournal, T> read, T ifNone)
         where T : class
     {
-        if (!File.Exists(folder.JournalFile))
+        if (!JournalFile.IsBegun(folder))
         {
             return (ifNone, null);
         }

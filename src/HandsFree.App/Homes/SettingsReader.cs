@@ -48,6 +48,7 @@ internal static class SettingsReader
             LockAfter = Minutes(file["lock"]?.NumberOf("minutes"), settings.LockAfter),
             UnlocksBySpokenDigits = file["lock"]?["spokenDigits"]?.Kind == System.Text.Json.JsonValueKind.True,
             KeepingAudio = file["keepAudio"] is { } audio ? Audio(audio, path, errors) : null,
+            Exchange = file["exchange"] is { } exchange ? new(exchange.TextOf("residents")!, exchange.TextOf("people"), exchange.TextOf("places")) : null,
             NamesOnScreen = file["namesOnScreen"]?.Kind == System.Text.Json.JsonValueKind.True,
             News2 = file["news2"]?.Kind == System.Text.Json.JsonValueKind.True,
             Due = file["due"] is { } due ? Due(due, path, errors) : settings.Due,

@@ -17,6 +17,9 @@ internal sealed class JournalDesk(HomeJournal journal, TimeProvider time)
     /// <exception cref="JournalWriteException">Nothing was appended.</exception>
     public long Write(Func<string, DateTimeOffset, JournalEvent> make) => journal.Events.Append(make(NextId(), time.GetUtcNow()));
 
+    /// <summary>Makes an event of an id and the moment, to be written in one piece with what it tells of.</summary>
+    public ReadOnlyMemory<byte> Encoded(Func<string, DateTimeOffset, JournalEvent> make) => JournalEventCodec.Encode(make(NextId(), time.GetUtcNow()));
+
     /// <summary>A look at the record, written where it is known who looks.</summary>
     /// <exception cref="JournalWriteException">Nothing was appended.</exception>
     public void Viewed(string what)
@@ -61,6 +64,9 @@ internal sealed class JournalDesk(HomeJournal journal, TimeProvider time)
     }
 
     /// <summary>An id that no other event has: this process, this moment, a number.</summary>
-    public string NextId() => string.Create(
-        CultureInfo.InvariantCulture, $"desk-{time.GetUtcNow():yyyyMMddHHmmssfff}-{Environment.ProcessId}-{Interlocked.Increment(ref written)}");
+    public string NextId() => NextId(time.GetUtcNow());
+
+    /// <inheritdoc cref="NextId()"/>
+    public static string NextId(DateTimeOffset now) => string.Create(
+        CultureInfo.InvariantCulture, $"desk-{now:yyyyMMddHHmmssfff}-{Environment.ProcessId}-{Interlocked.Increment(ref written)}");
 }

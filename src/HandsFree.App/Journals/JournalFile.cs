@@ -13,6 +13,9 @@ internal static class JournalFile
     public static string NoneYet(HomeFolder folder) =>
         $"{folder.JournalFile}: there is no journal yet; it begins with the first round, or name another folder with --home";
 
+    /// <summary>Whether the home has a journal, or had one: where the file is gone, opening it says so.</summary>
+    public static bool IsBegun(HomeFolder folder) => File.Exists(folder.JournalFile) || Journal.WasHere(folder.JournalFile, folder.States);
+
     /// <summary>Does the work, or refuses: there is no journal, or it can't be opened.</summary>
     /// <param name="services">The home's folder, and who unlocks.</param>
     /// <param name="host">Says what is wrong.</param>
@@ -20,7 +23,7 @@ internal static class JournalFile
     public static int Reading(IServiceProvider services, CommandHost host, Func<HomeJournal, int> work)
     {
         HomeFolder folder = services.GetRequiredService<HomeFolder>();
-        if (!File.Exists(folder.JournalFile))
+        if (!IsBegun(folder))
         {
             return host.Refuse(NoneYet(folder));
         }

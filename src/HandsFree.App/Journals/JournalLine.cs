@@ -72,7 +72,10 @@ internal static class JournalLine
         PinChanged e => $"new PIN: {e.Who}, by {e.Person}{(e.ByRecoveryKey ? " with the recovery key" : "")}",
         RecoveryKeyMade e => $"recovery key made by {e.Person}",
         RecordViewed e => $"viewed by {e.Person}: {e.What}",
-        JournalRestored e => $"restored from a backup of {e.Events} events{(e.OtherDevice ? " of another device" : "")}, by {e.Person}",
+        JournalRestored e => $"restored from a backup of {e.Events} events{(e.OtherDevice ? " of another device" : "")}{(e.Lost > 0 ? $"; {e.Lost} events that were there are not in it" : "")}, by {e.Person}",
+        JournalAccepted e => $"taken as it is, {e.Events} events, by {e.Person}: {e.Why}",
+        OpeningFailed e => $"opening failed at {e.When.ToString("yyyy-MM-dd HH:mm:ss", CultureInfo.InvariantCulture)}: {e.What}{(e.Who is { } tried ? $" of {tried}" : "")}",
+        NotBelieved e => $"NOT BELIEVED, nothing follows from it: {e.What} in the name of {e.Person}, {e.Why}",
         RulesKept e => $"rules kept: {e.Hash[..Math.Min(12, e.Hash.Length)]}, {e.Files.Count} files",
         RosterKept e => $"roster in force: {e.Hash[..Math.Min(12, e.Hash.Length)]}{(e.Content is null ? "" : ", kept")}",
         SessionLocked e => $"session of {e.Person} locked",
@@ -81,6 +84,7 @@ internal static class JournalLine
         SpokenDigitsSet e => $"spoken digits set: {e.Who}, by {e.Person}",
         AudioKept e => $"recording kept: {e.Clip[..Math.Min(12, e.Clip.Length)]}, for {e.For}",
         AudioDeleted e => $"recording deleted by {e.Person}: {e.Clip[..Math.Min(12, e.Clip.Length)]}, {e.Why}",
+        RecordTakenOut e => $"taken out by {e.Person}: {e.What}, to {e.To}, because: {e.Why}",
         _ => throw new InvalidOperationException($"no line for {happened.GetType().Name}"),
     };
 }

@@ -10,13 +10,14 @@ using Microsoft.Extensions.DependencyInjection;
 
 namespace HandsFree.App.People;
 
-/// <summary>What "handsfree people" does. The event is written before the key's slot is changed: a change that is in force stands in the
-/// journal.</summary>
+/// <summary>What "handsfree people" does. A change and the event that tells of it are written in one piece.</summary>
 internal sealed class PeopleDesk(HomeJournal journal, CommandHost host)
 {
     private string Doer => journal.Holder?.Person ?? "device";
 
     private bool MayManage => journal.Holder is null or { Role: Role.Supervisor };
+
+    private bool IsPaper => journal.Holder?.Person == JournalPeople.RecoveryName;
 
     /// <summary>Does the work with the journal of the home; a home without journal gets one.</summary>
     public static int With(IServiceProvider services, CommandHost host, Func<PeopleDesk, int> work)
@@ -30,7 +31,7 @@ internal sealed class PeopleDesk(HomeJournal journal, CommandHost host)
     public static int Recover(IServiceProvider services, CommandHost host, string person)
     {
         HomeFolder folder = services.GetRequiredService<HomeFolder>();
-        if (!File.Exists(folder.JournalFile))
+        if (!JournalFile.IsBegun(folder))
         {
             return host.Refuse($"{folder.JournalFile}: there is no journal yet; name another folder with --home");
         }
@@ -43,7 +44,7 @@ internal sealed class PeopleDesk(HomeJournal journal, CommandHost host)
 
         (HomeJournal? opened, string? error) = HomeJournal.Open(folder, services.GetRequiredService<Unlocker>(), new Credential.Recovery(key));
         using HomeJournal? journal = opened;
-        return Guarded(host, journal, error, desk => desk.SetPin(person, Role.Supervisor, byRecovery: true));
+        return Guarded(host, journal, error, desk => desk.SetPin(person, Role.Supervisor));
     }
 
     /// <summary>Sets a person up.</summary>
@@ -60,9 +61,9 @@ internal sealed class PeopleDesk(HomeJournal journal, CommandHost host)
             return Refuse("the first person to be set up is a supervisor: without one nobody can help who forgets a PIN");
         }
 
-        if (person.Length == 0 || person.Any(char.IsWhiteSpace))
+        if (person.Length == 0 || person.Any(c => char.IsWhiteSpace(c) || char.IsControl(c)) || person is JournalPeople.RecoveryName or JournalPeople.EmergencyName)
         {
-            return Refuse("a person's id is a word without blanks");
+            return Refuse($"a person's id is a word without blanks, and neither {JournalPeople.RecoveryName} nor {JournalPeople.EmergencyName}");
         }
 
         if (journal.People.Has(person))
@@ -70,14 +71,13 @@ internal sealed class PeopleDesk(HomeJournal journal, CommandHost host)
             return Refuse($"{person} is set up already; \"handsfree people pin {person}\" gives another PIN");
         }
 
-        (Pin? pin, string? error) = NewPin.Read(host.Surroundings);
+        (Pin? pin, string? error) = NewPin.Read(host.Surroundings, person, role);
         if (pin is null)
         {
             return Refuse(error!);
         }
 
-        journal.Desk.Write((id, at) => new PersonAdded(id, first ? person : Doer, at, person, name, role));
-        journal.People.Set(person, pin, role);
+        journal.People.Set(person, pin, role, journal.Desk.Encoded((id, at) => new PersonAdded(id, first ? person : Doer, at, person, name, role)));
         host.Surroundings.Out.WriteLine($"{person} is set up.");
         return first ? MakeRecovery() : ExitCodes.Done;
     }
@@ -91,7 +91,7 @@ internal sealed class PeopleDesk(HomeJournal journal, CommandHost host)
         }
 
         return MayManage || Doer == person
-            ? SetPin(person, found.Role, byRecovery: false)
+            ? SetPin(person, found.Role)
             : Refuse("only a supervisor changes somebody else's PIN");
     }
 
@@ -140,8 +140,12 @@ internal sealed class PeopleDesk(HomeJournal journal, CommandHost host)
             return Refuse($"{person} is the last supervisor; set another one up first");
         }
 
-        journal.Desk.Write((id, at) => new PersonRemoved(id, Doer, at, person));
-        journal.People.Remove(person);
+        if (person == Doer)
+        {
+            return Refuse($"{person} can't remove herself; another supervisor does");
+        }
+
+        journal.People.Remove(person, journal.Desk.Encoded((id, at) => new PersonRemoved(id, Doer, at, person)));
         host.Surroundings.Out.WriteLine($"{person} can unlock no more.");
         return ExitCodes.Done;
     }
@@ -154,29 +158,29 @@ internal sealed class PeopleDesk(HomeJournal journal, CommandHost host)
             return Refuse(journal.People.Any ? "only a supervisor makes a recovery key" : "set a supervisor up first (handsfree people add)");
         }
 
-        journal.Desk.Write((id, at) => new RecoveryKeyMade(id, Doer, at));
-        RecoveryKey key = journal.People.MakeRecovery();
+        if (IsPaper)
+        {
+            return Refuse("the recovery key makes no other one; give a supervisor a new passphrase with it (handsfree people recover), she makes one");
+        }
+
+        RecoveryKey key = journal.People.MakeRecovery(journal.Desk.Encoded((id, at) => new RecoveryKeyMade(id, Doer, at)));
         host.Surroundings.Out.WriteLine("Recovery key. It is shown this once: write it on paper and lock the paper away.");
         host.Surroundings.Out.WriteLine($"  {key.ForPaper()}");
         return ExitCodes.Done;
     }
 
-    private int SetPin(string person, Role role, bool byRecovery)
+    private int SetPin(string person, Role role)
     {
-        (Pin? pin, string? error) = NewPin.Read(host.Surroundings);
+        (Pin? pin, string? error) = NewPin.Read(host.Surroundings, person, role);
         if (pin is null)
         {
             return Refuse(error!);
         }
 
-        if (byRecovery && !PersonLine.Of(journal).Any(line => line.Id == person && line.Role == role))
-        {
-            journal.Desk.Write((id, at) => new PersonAdded(id, person, at, person, null, role));
-        }
-
-        journal.Desk.Write((id, at) => new PinChanged(id, byRecovery ? person : Doer, at, person, byRecovery));
-        journal.People.Set(person, pin, role);
-        host.Surroundings.Out.WriteLine($"{person} has a new PIN.");
+        bool isNew = !journal.People.All.Contains(new Holder(person, role));
+        journal.People.Set(person, pin, role, journal.Desk.Encoded((id, at) =>
+            isNew ? new PersonAdded(id, Doer, at, person, null, role) : new PinChanged(id, Doer, at, person, IsPaper)));
+        host.Surroundings.Out.WriteLine($"{person} has a new {(role == Role.Aide ? "PIN" : "passphrase")}.");
         return ExitCodes.Done;
     }
 

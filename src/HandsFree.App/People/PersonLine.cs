@@ -13,20 +13,12 @@ internal sealed record PersonLine(string Id, Role Role, string? Name)
     /// <summary>Who may unlock now, in the order in which they were set up.</summary>
     public static IReadOnlyList<PersonLine> Of(HomeJournal journal)
     {
-        OrderedDictionary<string, PersonLine> people = new(StringComparer.Ordinal);
-        foreach (JournalEvent happened in journal.All())
+        Dictionary<string, string?> names = new(StringComparer.Ordinal);
+        foreach (PersonAdded added in journal.Present().OfType<PersonAdded>())
         {
-            switch (happened)
-            {
-                case PersonAdded added:
-                    people[added.Who] = new PersonLine(added.Who, added.Role, added.Name);
-                    break;
-                case PersonRemoved removed:
-                    people.Remove(removed.Who);
-                    break;
-            }
+            names[added.Who] = added.Name ?? names.GetValueOrDefault(added.Who);
         }
 
-        return [.. people.Values.Where(person => journal.People.Has(person.Id))];
+        return [.. journal.People.All.Select(holder => new PersonLine(holder.Person, holder.Role, names.GetValueOrDefault(holder.Person)))];
     }
 }

@@ -44,7 +44,8 @@ internal sealed class ReportDesk
             : JournalFile.Reading(services, host, journal => work(new ReportDesk(journal, home, host)));
     }
 
-    /// <summary>Lists reports, the open ones first, the gravest and oldest of them in front.</summary>
+    /// <summary>Lists reports, the open ones first, the gravest and oldest of them in front; then the values that must be told and wait for
+    /// their recheck.</summary>
     /// <param name="all">Also those that are closed, of the last two weeks.</param>
     /// <param name="unit">Only of this unit, or null.</param>
     /// <param name="json">One JSON object a line.</param>
@@ -58,7 +59,7 @@ internal sealed class ReportDesk
         journal.Desk.Viewed("report list");
         Report[] listed =
         [
-            .. finder.Book.All.Where(r => (all || r.State != ReportState.Closed) && (unit is null || IsOf(r, unit)))
+            .. finder.Book.All.Where(r => (all || r.State != ReportState.Closed) && (unit is null || IsOf(r.Resident, unit)))
                 .OrderBy(r => r.State == ReportState.Told ? ReportState.Open : r.State).ThenByDescending(r => r.Urgency).ThenBy(r => r.At),
         ];
         ReportLines lines = new(home, finder.Events, now);
@@ -67,7 +68,17 @@ internal sealed class ReportDesk
             Output.WriteLine(json ? lines.Json(report) : lines.Text(report));
         }
 
-        if (listed.Length == 0 && !json)
+        // A value that must reach the nurse and waits for its recheck: it becomes a report where nobody measures again.
+        RecheckChain[] waiting =
+        [
+            .. RecheckChains.Waiting(finder.Events).Where(c => c.Urgency is not null && (unit is null || IsOf(c.Resident, unit))),
+        ];
+        foreach (RecheckChain chain in waiting)
+        {
+            Output.WriteLine(json ? lines.Json(chain) : lines.Text(chain));
+        }
+
+        if (listed.Length + waiting.Length == 0 && !json)
         {
             Output.WriteLine(all ? "No reports." : "No open reports.");
         }
@@ -178,7 +189,7 @@ internal sealed class ReportDesk
 
         (Report? report, string? wrong) = finder.Find(named);
         return report is null ? host.Refuse(wrong!)
-            : unit is not null && !IsOf(report, unit) ? Refuse(report, $"it is of {UnitOf(report)}, not of {unit}")
+            : unit is not null && !IsOf(report.Resident, unit) ? Refuse(report, $"it is of {UnitOf(report)}, not of {unit}")
             : work(report);
     }
 
@@ -199,7 +210,7 @@ internal sealed class ReportDesk
 
     private int Refuse(Report report, string why) => host.Refuse($"report {report.Id}: {why}");
 
-    private bool IsOf(Report report, string unit) => string.Equals(home.Roster.ById(report.Resident)?.Unit, unit, StringComparison.OrdinalIgnoreCase);
+    private bool IsOf(string resident, string unit) => string.Equals(home.Roster.ById(resident)?.Unit, unit, StringComparison.OrdinalIgnoreCase);
 
     private string UnitOf(Report report) => home.Roster.ById(report.Resident) switch
     {

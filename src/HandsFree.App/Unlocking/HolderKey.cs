@@ -1,6 +1,7 @@
 using HandsFree.App.Homes;
 using HandsFree.App.Session;
 using HandsFree.Core.Journal;
+using HandsFree.Core.People;
 using HandsFree.Store.Keys;
 
 namespace HandsFree.App.Unlocking;
@@ -17,7 +18,7 @@ internal sealed class HolderKey : ISessionKey
     public static HolderKey? Of(HomeJournal journal) => journal.Holder is { } holder ? new HolderKey(journal, holder.Person) : null;
 
     /// <inheritdoc/>
-    public PersonCheck Typed(string text) => Pin.TryParse(text.Trim(), out Pin? pin, out _)
+    public PersonCheck Typed(string text) => Pin.TryParse(text.Trim(), out Pin? pin, out _) && (pin.IsDigits || journal.Holder is { Role: > Role.Aide })
         ? journal.People.Check(person, pin)
         : new PersonCheck(false, TimeSpan.Zero);
 

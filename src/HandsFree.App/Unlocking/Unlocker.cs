@@ -31,17 +31,34 @@ internal sealed class Unlocker(Surroundings surroundings, int? descriptor)
     /// <param name="states">This device's part.</param>
     /// <param name="with">What unlocks it instead of what was given.</param>
     /// <param name="busySeconds">How long a command waits for its turn. A session waits as often as it must, and says so between.</param>
-    public (Journal? Journal, string? Error) Open(string file, string states, Credential? with = null, int busySeconds = CommandWaits)
+    /// <param name="accepts">Takes it as it lies there (<see cref="JournalAccess.Accepts"/>).</param>
+    public (Journal? Journal, string? Error) Open(
+        string file, string states, Credential? with = null, int busySeconds = CommandWaits, bool accepts = false)
     {
         JournalOptions options = new() { BusySeconds = busySeconds };
+        return With(states, with, access =>
+        {
+            JournalOpening opening = Journal.Open(file, access with { Accepts = accepts }, options);
+            return (opening.Journal, opening.Error);
+        });
+    }
+
+    /// <summary>Does something that needs to be unlocked: with what was given, and where that does not suffice with what is typed now.</summary>
+    /// <param name="states">This device's part.</param>
+    /// <param name="with">What unlocks instead of what was given.</param>
+    /// <param name="work">Does it, or says what is wrong.</param>
+    /// <returns>What came of it, or one line that says what is wrong.</returns>
+    public (T? Result, string? Error) With<T>(string states, Credential? with, Func<JournalAccess, (T? Result, JournalError? Error)> work)
+        where T : class
+    {
         (Credential? credential, string? wrong) = with is null ? given ??= Given() : (with, null);
         if (wrong is not null)
         {
             return (null, wrong);
         }
 
-        JournalOpening opening = Journal.Open(file, new JournalAccess(states, credential ?? new Credential.Device(), surroundings.Time), options);
-        if (opening.Error?.Problem == JournalProblem.NeedsPin && surroundings.ReadHidden is not null)
+        (T? result, JournalError? error) = work(new JournalAccess(states, credential ?? new Credential.Device(), surroundings.Time));
+        if (error?.Problem == JournalProblem.NeedsPin && surroundings.ReadHidden is not null)
         {
             (credential, wrong) = Asked();
             if (credential is null)
@@ -50,10 +67,10 @@ internal sealed class Unlocker(Surroundings surroundings, int? descriptor)
             }
 
             given = (credential, null);
-            opening = Journal.Open(file, new JournalAccess(states, credential, surroundings.Time), options);
+            (result, error) = work(new JournalAccess(states, credential, surroundings.Time));
         }
 
-        return (opening.Journal, opening.Error?.Message);
+        return (result, error?.Message);
     }
 
     private (Credential? Credential, string? Error) Given()
@@ -64,10 +81,10 @@ internal sealed class Unlocker(Surroundings surroundings, int? descriptor)
             return (null, error);
         }
 
-        string[] parts = line.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        string[] parts = line.Split(' ', 2, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
         return parts is [var person, var pin]
             ? Person(person, pin)
-            : (null, $"what {(descriptor is null ? Variable : "--unlock-fd")} gives is not \"PERSON PIN\": the person's id, a blank, the PIN");
+            : (null, $"what {(descriptor is null ? Variable : "--unlock-fd")} gives is not \"PERSON PIN\": the person's id, a blank, PIN or passphrase");
     }
 
     private (Credential? Credential, string? Error) Asked()
@@ -76,7 +93,7 @@ internal sealed class Unlocker(Surroundings surroundings, int? descriptor)
         string person = surroundings.In.ReadLine()?.Trim() ?? "";
         return person.Length == 0
             ? (null, "nobody was named; give the person's id")
-            : Person(person, SecretText.Asked(surroundings, "PIN: ") ?? "");
+            : Person(person, SecretText.Asked(surroundings, "PIN or passphrase: ") ?? "");
     }
 
     private static (Credential? Credential, string? Error) Person(string person, string text) =>

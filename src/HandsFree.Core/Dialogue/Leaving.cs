@@ -94,8 +94,8 @@ internal static class Leaving
 
     private static Turn ReportUndone(Turn turn, WaitingRecheck waiting) => waiting.Decision.Outcome switch
     {
-        Outcome.ReportNow => turn.OpenReport(waiting.Sign, ReportUrgency.Now, waiting.Decision, "recheck not done").Turn,
-        Outcome.ReportThisShift => turn.OpenReport(waiting.Sign, ReportUrgency.ThisShift, waiting.Decision, "recheck not done").Turn,
+        Outcome.ReportNow => turn.OpenReport(waiting.Sign, ReportUrgency.Now, waiting.Decision, Reporting.RecheckNotDone).Turn,
+        Outcome.ReportThisShift => turn.OpenReport(waiting.Sign, ReportUrgency.ThisShift, waiting.Decision, Reporting.RecheckNotDone).Turn,
         _ => turn,
     };
 }

@@ -73,8 +73,9 @@ internal static class Offering
             : turn.Ask(new Stage.AwaitingConfirmation(readBack, amends) { Tries = tries });
     }
 
-    /// <summary>More was said about a saved reading: it is read back with that and needs a yes; the number is confirmed already.</summary>
-    public static Turn OfferMore(this Turn turn, Reading reading, string amends)
+    /// <summary>More was said about a reading that is saved, or with its second saying: it is read back with that and needs a yes; the number
+    /// is confirmed already.</summary>
+    public static Turn OfferMore(this Turn turn, Reading reading, string? amends)
     {
         var understood = new Understood(turn.Heard, reading);
         Decision decision = turn.Decide(reading);

@@ -8,6 +8,9 @@ namespace HandsFree.Core.Dialogue;
 /// <summary>Opens reports and says what the aide is to do.</summary>
 internal static class Reporting
 {
+    /// <summary>Stands in a report on a value whose recheck did not happen.</summary>
+    public const string RecheckNotDone = "recheck not done";
+
     public static string Tell(ReportUrgency urgency) =>
         urgency == ReportUrgency.Now ? "Tell the nurse before you leave." : "Tell the nurse this shift.";
 
@@ -33,10 +36,24 @@ internal static class Reporting
             return new Recorded(turn, Tell(open));
         }
 
-        string situation = string.Join("; ", new[] { note }.Concat(decision.Reasons.Select(r => r.Text)).Where(t => t.Length > 0));
-        turn = turn.Write(id => new ReportOpened(
-            id, turn.State.Aide, turn.At, set.Resident.Id, urgency, sign, set.Chain(sign), situation, [.. decision.Reasons.Select(r => r.Rule)]));
+        turn = turn.WriteReport(set.Resident.Id, urgency, sign, set.Chain(sign), decision, note);
         return new Recorded(turn.With(set with { Reported = set.Reported.SetItem(sign, urgency) }), Tell(urgency));
+    }
+
+    /// <summary>Writes a report on readings that belong together.</summary>
+    /// <param name="turn">The turn.</param>
+    /// <param name="resident">The resident's id.</param>
+    /// <param name="urgency">Now, or this shift.</param>
+    /// <param name="sign">Which vital sign.</param>
+    /// <param name="readings">The readings' ids, the first and its rechecks.</param>
+    /// <param name="decision">What the rules said.</param>
+    /// <param name="note">More about the situation, or empty.</param>
+    public static Turn WriteReport(
+        this Turn turn, string resident, ReportUrgency urgency, VitalSign sign, IReadOnlyList<string> readings, Decision decision, string note)
+    {
+        string situation = string.Join("; ", new[] { note }.Concat(decision.Reasons.Select(r => r.Text)).Where(t => t.Length > 0));
+        return turn.Write(id => new ReportOpened(
+            id, turn.State.Aide, turn.At, resident, urgency, sign, readings, situation, [.. decision.Reasons.Select(r => r.Rule)]));
     }
 
     /// <summary>Opens a report that rests on no reading.</summary>

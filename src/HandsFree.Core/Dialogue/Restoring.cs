@@ -12,7 +12,7 @@ internal static class Restoring
 {
     /// <summary>A resident's set: as she was left in this session, else as the journal tells.</summary>
     public static ResidentSet SetOf(this Turn turn, Resident resident) =>
-        turn.State.Left.GetValueOrDefault(resident.Id) ?? FromJournal(resident, turn.State.Journal, turn.At);
+        turn.State.Left.GetValueOrDefault(resident.Id) ?? FromJournal(resident, turn.State.Journal);
 
     /// <summary>The events of the round that was not ended; none where the last one was.</summary>
     public static ImmutableList<JournalEvent> Unfinished(IEnumerable<JournalEvent> journal)
@@ -23,12 +23,14 @@ internal static class Restoring
         return begin < 0 ? [] : all.GetRange(begin, all.Count - begin);
     }
 
-    public static ResidentSet FromJournal(Resident resident, ImmutableList<JournalEvent> journal, DateTimeOffset at)
+    public static ResidentSet FromJournal(Resident resident, ImmutableList<JournalEvent> journal)
     {
         HashSet<string> gone = [.. journal.OfType<EnteredInError>().Select(e => e.Event)];
         ImmutableList<JournalEvent> round = Unfinished(journal).RemoveAll(e => gone.Contains(e.Id));
         ResidentSet set = round.Aggregate(new ResidentSet(resident), (before, entry) => With(before, entry, round));
-        return RecheckChains.Of(journal, resident.Id, at).Values.Aggregate(set, (before, chain) => WithChain(before, chain, journal));
+        return RecheckChains.Of(journal, resident.Id).Values
+            .Where(chain => chain.Waiting is not null || chain.Readings.Any(round.Contains))
+            .Aggregate(set, (before, chain) => WithChain(before, chain, journal.OfType<ReportOpened>().Where(r => !gone.Contains(r.Id))));
     }
 
     private static ResidentSet With(ResidentSet set, JournalEvent entry, ImmutableList<JournalEvent> round) => entry switch
@@ -66,15 +68,23 @@ internal static class Restoring
             || e is ReportOpened { Readings: [.., var last] } && last == reading.Id).Select(e => e.Id),
     ];
 
-    private static ResidentSet WithChain(ResidentSet set, RecheckChain chain, ImmutableList<JournalEvent> journal)
+    private static ResidentSet WithChain(ResidentSet set, RecheckChain chain, IEnumerable<ReportOpened> reports)
     {
         set = set with
         {
             RechecksAsked = set.RechecksAsked.SetItem(chain.Sign, chain.RechecksAsked),
             Chains = set.Chains.SetItem(chain.Sign, [.. chain.Readings.Select(r => r.Id)]),
         };
-        return chain is { Waiting: { } asked, Doubted: { } doubted }
-            ? set with { Waiting = set.Waiting.Add(new WaitingRecheck(chain.Sign, asked.Instruction, doubted.Decision, asked.DueAt)) }
-            : set;
+        if (chain is not { Waiting: { } asked, Doubted: { } doubted })
+        {
+            return set;
+        }
+
+        ReportUrgency? reported = reports.Where(chain.IsIn).Max(r => (ReportUrgency?)r.Urgency);
+        return set with
+        {
+            Waiting = set.Waiting.Add(new WaitingRecheck(chain.Sign, asked.Instruction, doubted.Decision, asked.DueAt)),
+            Reported = reported is { } urgency ? set.Reported.SetItem(chain.Sign, urgency) : set.Reported,
+        };
     }
 }

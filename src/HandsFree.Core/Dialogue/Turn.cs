@@ -55,6 +55,10 @@ internal sealed record Turn(Parts Parts, DialogueState State, DialogueEvent Even
     public Turn Ask(string before, Stage stage) =>
         Go(stage).Say(Sentence.Join(before, Prompts.For(stage, Parts, State with { Stage = stage })));
 
+    /// <summary>All events that are in the journal or on their way there, oldest first.</summary>
+    public IEnumerable<JournalEvent> Known() =>
+        State.Journal.Concat(State.Writing.Values.SelectMany(batch => batch)).Concat(State.Unwritten).Concat(ToWrite);
+
     /// <summary>Adds an event to this turn's batch.</summary>
     /// <param name="make">Makes it of its id.</param>
     public Turn Write(Func<string, JournalEvent> make)
@@ -64,10 +68,13 @@ internal sealed record Turn(Parts Parts, DialogueState State, DialogueEvent Even
     }
 
     /// <summary>Waits for the journal to flush this turn's batch, then says a text and goes on.</summary>
-    public Turn Save(string text, Stage after)
+    /// <param name="text">What is said once it is saved.</param>
+    /// <param name="after">Where it goes on.</param>
+    /// <param name="beforeUndo">For an undo, the set as it was.</param>
+    public Turn Save(string text, Stage after, ResidentSet? beforeUndo = null)
     {
         ImmutableList<JournalEvent> events = State.Unwritten.AddRange(ToWrite);
-        Turn saving = Go(new Stage.Saving(Batch, events, text, after)).Do(new Effect.Record(Batch, events));
+        Turn saving = Go(new Stage.Saving(Batch, events, text, after) { BeforeUndo = beforeUndo }).Do(new Effect.Record(Batch, events));
         return saving with { ToWrite = [], State = saving.State with { Unwritten = [] } };
     }
 }

@@ -71,8 +71,7 @@ internal static class Unwelling
         return left.OpenReport(ReportUrgency.Now, situation, what.Rule);
     }
 
-    private static bool IsReported(Turn turn, string rule) => turn.State.Journal
-        .Concat(turn.State.Writing.Values.SelectMany(batch => batch)).Concat(turn.State.Unwritten)
+    private static bool IsReported(Turn turn, string rule) => turn.Known()
         .OfType<ReportOpened>().Any(r => r.Resident == turn.Set.Resident.Id && r.Rules.Contains(rule) && turn.At - r.At < SameEvent);
 
     private const string ChestPain = "symptoms.chest-pain";

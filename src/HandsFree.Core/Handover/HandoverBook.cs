@@ -18,6 +18,7 @@ internal sealed class HandoverBook
     private readonly Dictionary<string, List<JournalEvent>> byResident = [];
     private readonly Dictionary<string, List<Report>> reports = [];
     private readonly Dictionary<string, List<PlanMade>> plans = [];
+    private readonly Dictionary<string, List<RecheckChain>> waiting = [];
     private readonly HashSet<string> amended = [];
     private readonly bool hasBefore;
 
@@ -27,7 +28,8 @@ internal sealed class HandoverBook
         this.round = round;
         ReportBook book = new();
         Dictionary<string, ReadingRecorded> readings = [];
-        foreach (JournalEvent happened in journal)
+        List<JournalEvent> all = [.. journal];
+        foreach (JournalEvent happened in all)
         {
             book.Add(happened);
             last = happened.At;
@@ -47,9 +49,6 @@ internal sealed class HandoverBook
                     Add(byResident, e.Resident, e);
                     break;
                 case LeftOpen e:
-                    Add(byResident, e.Resident, e);
-                    break;
-                case RecheckAsked e:
                     Add(byResident, e.Resident, e);
                     break;
                 case EnteredInError e:
@@ -72,10 +71,15 @@ internal sealed class HandoverBook
         {
             Add(reports, report.Resident, report);
         }
+
+        foreach (RecheckChain chain in RecheckChains.Waiting(all))
+        {
+            Add(waiting, chain.Resident, chain);
+        }
     }
 
-    /// <summary>The residents of whom a report is open.</summary>
-    public IEnumerable<string> WithOpenReport => reports.Where(r => r.Value.Exists(report => report.IsOpen)).Select(r => r.Key);
+    /// <summary>The residents of whom a report is open or a recheck waits.</summary>
+    public IEnumerable<string> WithSomethingOpen => reports.Where(r => r.Value.Exists(report => report.IsOpen)).Select(r => r.Key).Union(waiting.Keys);
 
     private DateTimeOffset? At => time.Now ?? last;
 
@@ -86,7 +90,7 @@ internal sealed class HandoverBook
         List<JournalEvent> events = [.. standing.Where(IsIn)];
         List<Report> all = Of(reports, resident.Id);
         List<Report> open = [.. all.Where(r => r.IsOpen).OrderByDescending(r => r.Urgency).ThenBy(r => r.At)];
-        HashSet<string> reported = [.. open.SelectMany(r => r.Readings)];
+        HashSet<string> reported = [.. open.SelectMany(r => r.Readings), .. Of(waiting, resident.Id).SelectMany(c => c.Readings).Select(r => r.Id)];
         List<ReadingRecorded> readings = [.. standing.OfType<ReadingRecorded>().Where(r => IsIn(r) || reported.Contains(r.Id))];
         Dictionary<VitalSign, int> lastTaken = [];
         for (int i = 0; i < events.Count; i++)
@@ -99,7 +103,8 @@ internal sealed class HandoverBook
 
         int lastOfAny = lastTaken.Count == 0 ? -1 : lastTaken.Values.Max();
         bool Waits(VitalSign? sign, int at) => (sign is { } one ? lastTaken.GetValueOrDefault(one, -1) : lastOfAny) < at;
-        List<RecheckAsked> rechecks = [.. events.Where((e, i) => e is RecheckAsked asked && Waits(asked.Sign, i)).Cast<RecheckAsked>()];
+        // Whenever they were asked for: time does not do a recheck.
+        List<RecheckAsked> rechecks = [.. Of(waiting, resident.Id).Select(c => c.Waiting!)];
         List<NotTakenRecorded> notTaken = [.. events.Where((e, i) => e is NotTakenRecorded not && Waits(not.Sign, i)).Cast<NotTakenRecorded>()];
         List<LeftOpen> leftOpen = [.. events.Where((e, i) => e is LeftOpen left && Waits(left.Sign, i)).Cast<LeftOpen>()];
         HashSet<VitalSign> said = [.. lastTaken.Keys, .. notTaken.Select(n => n.Sign).OfType<VitalSign>(), .. leftOpen.Select(o => o.Sign)];
@@ -129,6 +134,7 @@ internal sealed class HandoverBook
             IsChanged = IsChanged(resident, events, all),
             IsOverdue = IsOverdue(open, rechecks),
             CorrectedFrom = corrected,
+            Now = time.Now,
         };
     }
 

@@ -9,7 +9,7 @@ namespace HandsFree.Core.Handover;
 /// <param name="Resident">Who; the name is for the screen, it is never spoken here.</param>
 /// <param name="Rank">The gravest of what there is.</param>
 /// <param name="Reports">Open reports, the gravest first.</param>
-/// <param name="Rechecks">Rechecks that were asked for and not done.</param>
+/// <param name="Rechecks">Rechecks that were asked for and not done, also long before the list begins.</param>
 /// <param name="NotTaken">What was not taken and not taken later.</param>
 /// <param name="LeftOpen">Values left open and not taken later.</param>
 /// <param name="Last">The last reading of each sign.</param>
@@ -56,6 +56,9 @@ public sealed record HandoverEntry(
 
     /// <summary>A report or a recheck has waited longer than the home wants.</summary>
     public bool IsOverdue { get; init; }
+
+    /// <summary>The moment of the handover; null where none was given.</summary>
+    public DateTimeOffset? Now { get; init; }
 
     /// <summary>The reading that was there before, by the id of the corrected one.</summary>
     public IReadOnlyDictionary<string, ReadingRecorded> CorrectedFrom { get; init; } = new Dictionary<string, ReadingRecorded>();

@@ -52,7 +52,13 @@ internal static class HandoverTexts
     private static IEnumerable<string> ReportParts(HandoverEntry entry) => entry.Reports.Select(r => ReportTexts.Of(r, entry));
 
     private static IEnumerable<string> RecheckParts(HandoverEntry entry) =>
-        entry.Rechecks.Select(r => $"recheck waits, {SignNames.Of(r.Sign)}, since {Time(r.At)}");
+        entry.Rechecks.Select(r => $"recheck waits, {Doubted(r, entry)}, since {Moment(r.At, entry.Now)}");
+
+    // Who takes over must know the value, where no report of it is open yet.
+    private static string Doubted(RecheckAsked recheck, HandoverEntry entry) =>
+        !entry.Reports.Any(r => r.Readings.Contains(recheck.Reading)) && entry.Readings.FirstOrDefault(r => r.Id == recheck.Reading) is { } reading
+            ? Said(reading)
+            : SignNames.Of(recheck.Sign);
 
     private static IEnumerable<string> MissingParts(HandoverEntry entry) =>
     [

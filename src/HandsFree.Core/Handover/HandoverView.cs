@@ -5,7 +5,7 @@ using HandsFree.Core.Rounds;
 namespace HandsFree.Core.Handover;
 
 /// <summary>What the journal says at the change of shift: every resident of the roster, the exceptions first. A resident who is no longer on
-/// the roster is on it as long as a report of hers is open, in room 0.</summary>
+/// the roster is on it as long as a report of hers is open or a recheck waits, in room 0.</summary>
 /// <param name="Entries">By rank, then room and bed.</param>
 /// <param name="Time">Of when it is.</param>
 public sealed record HandoverView(IReadOnlyList<HandoverEntry> Entries, HandoverTime Time)
@@ -27,7 +27,7 @@ public sealed record HandoverView(IReadOnlyList<HandoverEntry> Entries, Handover
     public static HandoverView From(IEnumerable<JournalEvent> journal, Roster roster, RoundPlan round, HandoverTime time)
     {
         HandoverBook book = new(journal, round, time);
-        IEnumerable<Resident> gone = book.WithOpenReport.Where(id => roster.ById(id) is null).Select(Gone);
+        IEnumerable<Resident> gone = book.WithSomethingOpen.Where(id => roster.ById(id) is null).Select(Gone);
         return new HandoverView(
             [
                 .. roster.Residents.Concat(gone).Select(book.Entry)
@@ -36,5 +36,6 @@ public sealed record HandoverView(IReadOnlyList<HandoverEntry> Entries, Handover
             time);
     }
 
-    private static Resident Gone(string id) => new() { Id = id, Name = id, Room = 0, Born = DateOnly.MinValue };
+    /// <summary>Who is no longer on the roster, in room 0.</summary>
+    internal static Resident Gone(string id) => new() { Id = id, Name = id, Room = 0, Born = DateOnly.MinValue };
 }

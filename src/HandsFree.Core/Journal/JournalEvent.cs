@@ -30,6 +30,9 @@ namespace HandsFree.Core.Journal;
 [JsonDerivedType(typeof(RecoveryKeyMade), "recovery key made")]
 [JsonDerivedType(typeof(RecordViewed), "record viewed")]
 [JsonDerivedType(typeof(JournalRestored), "journal restored")]
+[JsonDerivedType(typeof(JournalAccepted), "journal accepted")]
+[JsonDerivedType(typeof(OpeningFailed), "opening failed")]
+[JsonDerivedType(typeof(NotBelieved), "not believed")]
 [JsonDerivedType(typeof(RulesKept), "rules kept")]
 [JsonDerivedType(typeof(RosterKept), "roster kept")]
 [JsonDerivedType(typeof(SessionLocked), "session locked")]
@@ -38,4 +41,5 @@ namespace HandsFree.Core.Journal;
 [JsonDerivedType(typeof(SpokenDigitsSet), "spoken digits set")]
 [JsonDerivedType(typeof(AudioKept), "audio kept")]
 [JsonDerivedType(typeof(AudioDeleted), "audio deleted")]
+[JsonDerivedType(typeof(RecordTakenOut), "record taken out")]
 public abstract record JournalEvent(string Id, string Person, DateTimeOffset At);

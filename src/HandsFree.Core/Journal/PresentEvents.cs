@@ -66,9 +66,11 @@ public sealed class PresentEvents
         DateTimeOffset latest = events.TakeLast(LastTimes).Min(e => e.At);
         HashSet<string> closed = [.. events.OfType<ReportAcknowledged>().Select(a => a.Report), .. events.OfType<EnteredInError>().Select(e => e.Event)];
         List<ReportOpened> open = [.. events.OfType<ReportOpened>().Where(r => !closed.Contains(r.Id))];
+        IReadOnlyList<RecheckChain> waiting = RecheckChains.Waiting(events);
         HashSet<string> kept =
         [
             .. open.Select(r => r.Id), .. open.SelectMany(r => r.Readings),
+            .. waiting.Select(c => c.Waiting!.Id), .. waiting.SelectMany(c => c.Readings).Select(r => r.Id),
             .. events.OfType<PlanMade>().Where(p => p.Until > latest).Select(p => p.Id),
         ];
         foreach (var sign in PastReadings.Standing(events).GroupBy(r => (r.Resident, r.Confirmed.Reading.Value.Sign)))
@@ -83,7 +85,9 @@ public sealed class PresentEvents
         }
 
         DateTimeOffset from = latest > DateTimeOffset.MinValue + Window ? latest - Window : latest;
-        events.RemoveAll(e => e.At < from && !IsKept(e, kept));
+        // A recheck ends with the acknowledgement of its report: that is kept until no recheck which it ended can be younger than the window.
+        DateTimeOffset reportsFrom = from > DateTimeOffset.MinValue + Window ? from - Window : from;
+        events.RemoveAll(e => e.At < (e is ReportOpened or ReportAcknowledged ? reportsFrom : from) && !IsKept(e, kept));
         atTrim = events.Count;
     }
 

@@ -1,4 +1,6 @@
 using HandsFree.Core.Quantities;
+using HandsFree.Core.Reports;
+using HandsFree.Core.Rules;
 
 namespace HandsFree.Core.Journal;
 
@@ -19,4 +21,16 @@ public sealed record RecheckChain(
 
     /// <summary>The reading that raised the doubt for which the recheck waits, with what the rules said of it; null where none does.</summary>
     public ReadingRecorded? Doubted => Readings.LastOrDefault(r => r.Id == Waiting?.Reading);
+
+    /// <summary>How soon a nurse must know of the doubted reading where its recheck is not done; null where she need not.</summary>
+    public ReportUrgency? Urgency => Doubted?.Decision.Outcome switch
+    {
+        Outcome.ReportNow => ReportUrgency.Now,
+        Outcome.ReportThisShift => ReportUrgency.ThisShift,
+        _ => null,
+    };
+
+    /// <summary>Whether a report is about readings of this chain, as grave as the doubted one asks for.</summary>
+    public bool IsIn(ReportOpened report) =>
+        report.Resident == Resident && (Urgency is not { } needed || report.Urgency >= needed) && Readings.Any(r => report.Readings.Contains(r.Id));
 }

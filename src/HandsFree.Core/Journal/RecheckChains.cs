@@ -4,37 +4,33 @@ namespace HandsFree.Core.Journal;
 
 /// <summary>What the journal says of rechecks: which wait, from when they can be done, and how often one was asked for. A round that
 /// was interrupted goes on with it, whoever goes on.</summary>
-/// <remarks>An undone reading or recheck counts no more. A reading that was amended gives its place to the amended one, and what was
-/// asked because of it counts no more. "Not taken" leaves a recheck waiting.</remarks>
+/// <remarks>A recheck that was asked for waits until a person has dealt with it: the sign was measured again, a nurse acknowledged the
+/// report on it, or the reading that raised the doubt was entered in error or amended. Time alone never ends it, and neither does "not
+/// taken" or a late entry of something measured before. An undone reading or recheck counts no more. A reading that was amended gives its
+/// place to the amended one, and what was asked because of it counts no more.</remarks>
 public static class RecheckChains
 {
     /// <summary>A reading that no rule asked for belongs to the readings before it where it was measured within this time of the last
     /// (common practice, no source).</summary>
     public static readonly TimeSpan OneSet = TimeSpan.FromHours(1);
 
-    /// <summary>A recheck that is not done so long after it was due waits no more: the next reading is no recheck of it. The report or
-    /// the handover names it (common practice, no source).</summary>
-    public static readonly TimeSpan Lapse = TimeSpan.FromHours(12);
-
     /// <summary>The latest chain of each vital sign of a resident.</summary>
     /// <param name="journal">All events, oldest first.</param>
     /// <param name="resident">The resident's id.</param>
-    /// <param name="at">Now.</param>
-    public static IReadOnlyDictionary<VitalSign, RecheckChain> Of(IEnumerable<JournalEvent> journal, string resident, DateTimeOffset at) =>
-        All(journal, at).Where(c => c.Resident == resident).ToDictionary(c => c.Sign);
+    public static IReadOnlyDictionary<VitalSign, RecheckChain> Of(IEnumerable<JournalEvent> journal, string resident) =>
+        All(journal).Where(c => c.Resident == resident).ToDictionary(c => c.Sign);
 
     /// <summary>All rechecks that wait, of all residents, the one that can be done first in front.</summary>
     /// <param name="journal">All events, oldest first.</param>
-    /// <param name="at">Now.</param>
-    public static IReadOnlyList<RecheckChain> Waiting(IEnumerable<JournalEvent> journal, DateTimeOffset at) =>
-        [.. All(journal, at).Where(c => c.Waiting is not null).OrderBy(c => c.Waiting!.DueAt)];
+    public static IReadOnlyList<RecheckChain> Waiting(IEnumerable<JournalEvent> journal) =>
+        [.. All(journal).Where(c => c.Waiting is not null).OrderBy(c => c.Waiting!.DueAt)];
 
-    private static IEnumerable<RecheckChain> All(IEnumerable<JournalEvent> journal, DateTimeOffset at)
+    private static IEnumerable<RecheckChain> All(IEnumerable<JournalEvent> journal)
     {
         List<JournalEvent> all = [.. journal];
         HashSet<string> gone = [.. all.OfType<EnteredInError>().Select(e => e.Event)];
         Dictionary<(string Resident, VitalSign Sign), RecheckChain> chains = [];
-        foreach (JournalEvent entry in all.Where(e => !gone.Contains(e.Id)))
+        foreach (JournalEvent entry in all.Where(e => !gone.Contains(e.Id) && !(e is RecheckAsked { Reading: var doubted } && gone.Contains(doubted))))
         {
             switch (entry)
             {
@@ -51,7 +47,10 @@ public static class RecheckChains
             }
         }
 
-        return chains.Values.Select(c => c.Waiting is { } asked && at - asked.DueAt > Lapse ? c with { Waiting = null } : c);
+        // A nurse has the doubted value in hand: what she wants measured again she says.
+        HashSet<string> acknowledged = [.. all.OfType<ReportAcknowledged>().Select(a => a.Report)];
+        List<ReportOpened> inHand = [.. all.OfType<ReportOpened>().Where(r => acknowledged.Contains(r.Id) && !gone.Contains(r.Id))];
+        return chains.Values.Select(c => c.Waiting is not null && inHand.Exists(c.IsIn) ? c with { Waiting = null } : c);
     }
 
     private static RecheckChain Next(RecheckChain? chain, ReadingRecorded reading)
@@ -71,6 +70,12 @@ public static class RecheckChains
                 RechecksAsked = chain.RechecksAsked - (asked ? 1 : 0),
                 Waiting = asked ? null : chain.Waiting,
             };
+        }
+
+        if (chain.Doubted is { } doubted && !reading.IsRecheck && reading.Confirmed.By.MeasuredAt < doubted.Confirmed.By.MeasuredAt)
+        {
+            // Entered late, measured before: it says nothing of the doubt.
+            return chain;
         }
 
         bool belongs = reading.IsRecheck

@@ -114,7 +114,7 @@ public sealed record CsvTable(IReadOnlySet<string> Columns, IReadOnlyList<CsvRow
         {
             if (columns[i] is { } name && record[i].Length > 0)
             {
-                cells.TryAdd(name, new(record[i], line, i + 1, name));
+                cells.TryAdd(name, new(FormulaGuard.Plain(record[i]), line, i + 1, name));
             }
         }
 

@@ -1,28 +1,27 @@
-using System.Buffers.Binary;
 using System.Security.Cryptography;
+using System.Text;
 
 namespace HandsFree.Store.Devices;
 
-/// <summary>What this device keeps of one journal outside of it, in the user's state folder: the device's secret, the device's signing key,
-/// and the head of the chain when it was last seen.</summary>
+/// <summary>What this device keeps of one journal outside of it, in the user's state folder: the device's secret, the device's signing key
+/// and the count of wrong PINs. Where the journal lies and how it ended is kept by place (<see cref="Place"/>).</summary>
 internal sealed class DeviceState : IDisposable
 {
     private const int SecretSize = 32;
-    private readonly string _folder;
-    private readonly ECDsa _key;
-    private long _headSeen;
+    private readonly string folder;
+    private readonly ECDsa key;
 
     private DeviceState(string folder, byte[] secret, ECDsa key)
     {
-        _folder = folder;
+        this.folder = folder;
+        this.key = key;
         Secret = secret;
-        _key = key;
         PublicKey = key.ExportSubjectPublicKeyInfo();
         Id = IdOf(PublicKey);
     }
 
     /// <summary>The device's secret, 32 random bytes.</summary>
-    public byte[] Secret { get; }
+    public byte[] Secret { get; private set; }
 
     /// <summary>The public key of the signatures (SubjectPublicKeyInfo).</summary>
     public byte[] PublicKey { get; }
@@ -31,9 +30,7 @@ internal sealed class DeviceState : IDisposable
     public byte[] Id { get; }
 
     /// <summary>Where wrong PINs are counted.</summary>
-    public string LockoutFile => Path.Combine(_folder, "lockout.json");
-
-    private string HeadFile => Path.Combine(_folder, "head");
+    public string TriesFile => Path.Combine(folder, "tries");
 
     public static byte[] IdOf(ReadOnlySpan<byte> publicKey) => SHA256.HashData(publicKey)[..16];
 
@@ -41,80 +38,107 @@ internal sealed class DeviceState : IDisposable
     public static bool Exists(string states, byte[] journal) => File.Exists(SecretFile(FolderOf(states, journal)));
 
     /// <summary>The state of a journal that this device knows.</summary>
-    public static DeviceState Open(string states, byte[] journal)
+    /// <param name="states">Where this device keeps its part of journals.</param>
+    /// <param name="journal">The journal.</param>
+    /// <param name="hasPeople">Whether somebody is set up: then the secret that was made for that is the one in force, also where the program
+    /// was ended before it took the old one's place.</param>
+    public static DeviceState Open(string states, byte[] journal, bool hasPeople)
     {
         string folder = FolderOf(states, journal);
+        if (File.Exists(NextFile(folder)))
+        {
+            if (hasPeople)
+            {
+                File.Move(NextFile(folder), SecretFile(folder), overwrite: true);
+            }
+            else
+            {
+                File.Delete(NextFile(folder));
+            }
+        }
+
         ECDsa key = ECDsa.Create();
         key.ImportPkcs8PrivateKey(PrivateFile.Read(KeyFile(folder)), out _);
         return new DeviceState(folder, PrivateFile.Read(SecretFile(folder)), key);
     }
 
     /// <summary>A new secret and a new key for a journal that is new here. The secret is written last: without it there is no state.</summary>
-    public static DeviceState Make(string states, byte[] journal)
+    public static DeviceState Make(string states, byte[] journal, TimeProvider time)
     {
         string folder = FolderOf(states, journal);
-        if (OperatingSystem.IsWindows())
-        {
-            Directory.CreateDirectory(folder);
-        }
-        else
-        {
-            Directory.CreateDirectory(folder, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
-        }
-
+        PrivateFile.MakeFolder(folder);
         ECDsa key = ECDsa.Create(ECCurve.NamedCurves.nistP256);
         PrivateFile.Write(KeyFile(folder), key.ExportPkcs8PrivateKey());
         byte[] secret = RandomNumberGenerator.GetBytes(SecretSize);
+        DeviceState made = new(folder, secret, key);
+        new Lockout(made, null, time).Begin();
         PrivateFile.Write(SecretFile(folder), secret);
-        return new DeviceState(folder, secret, key);
+        return made;
     }
+
+    /// <summary>Makes another secret, to be put in force by <see cref="Renew"/>: with the first person the slot that the device alone opened is
+    /// worth nothing any more, in no copy of the file, because the secret that opens it is gone.</summary>
+    public byte[] PrepareRenewal()
+    {
+        byte[] next = RandomNumberGenerator.GetBytes(SecretSize);
+        PrivateFile.Write(NextFile(folder), next);
+        return next;
+    }
+
+    /// <summary>Puts the secret that was prepared in force. The count of wrong PINs begins anew.</summary>
+    public void Renew(byte[] next, TimeProvider time)
+    {
+        Overwrite(SecretFile(folder));
+        File.Move(NextFile(folder), SecretFile(folder), overwrite: true);
+        CryptographicOperations.ZeroMemory(Secret);
+        Secret = next;
+        new Lockout(this, null, time).Begin();
+    }
+
+    /// <summary>Forgets the journal for ever: without the secret nobody's PIN opens any copy of it here. Each file is overwritten before it is
+    /// deleted; what a disk keeps of overwritten bytes is the disk's.</summary>
+    public static void Erase(string states, byte[] journal)
+    {
+        string folder = FolderOf(states, journal);
+        foreach (string file in Directory.GetFiles(folder))
+        {
+            Overwrite(file);
+            File.Delete(file);
+        }
+
+        Directory.Delete(folder);
+    }
+
+    /// <summary>A key of this device for one purpose: HKDF-SHA-256 of the secret.</summary>
+    public byte[] KeyFor(string purpose) => HKDF.DeriveKey(HashAlgorithmName.SHA256, Secret, 32, null, Encoding.UTF8.GetBytes(purpose));
 
     /// <summary>The signature of a chain's head: ECDSA P-256 over SHA-256, 64 bytes (IEEE P1363).</summary>
     public byte[] Sign(ReadOnlySpan<byte> head)
     {
-        lock (_key)
+        lock (key)
         {
-            return _key.SignData(head, HashAlgorithmName.SHA256);
+            return key.SignData(head, HashAlgorithmName.SHA256);
         }
     }
-
-    /// <summary>The head when it was last seen here; null where none was.</summary>
-    public (long Sequence, byte[] Hash)? LastHead()
-    {
-        if (!File.Exists(HeadFile))
-        {
-            return null;
-        }
-
-        byte[] head = PrivateFile.Read(HeadFile);
-        return head.Length == 8 + SHA256.HashSizeInBytes ? (BinaryPrimitives.ReadInt64BigEndian(head), head[8..]) : null;
-    }
-
-    /// <summary>Keeps a head, if it is beyond the one kept before by this opening.</summary>
-    public void Saw(long sequence, byte[] hash)
-    {
-        if (sequence > _headSeen)
-        {
-            byte[] head = new byte[8 + hash.Length];
-            BinaryPrimitives.WriteInt64BigEndian(head, sequence);
-            hash.CopyTo(head, 8);
-            PrivateFile.Write(HeadFile, head);
-            _headSeen = sequence;
-        }
-    }
-
-    /// <summary>Forgets the head: a backup is put in the journal's place.</summary>
-    public void ForgetHead() => File.Delete(HeadFile);
 
     public void Dispose()
     {
         CryptographicOperations.ZeroMemory(Secret);
-        _key.Dispose();
+        key.Dispose();
     }
 
     private static string FolderOf(string states, byte[] journal) => Path.Combine(states, Convert.ToHexStringLower(journal));
 
     private static string SecretFile(string folder) => Path.Combine(folder, "secret");
+
+    private static string NextFile(string folder) => Path.Combine(folder, "secret.next");
+
+    private static void Overwrite(string file)
+    {
+        using FileStream stream = new(file, FileMode.Open, FileAccess.Write);
+        stream.Write(RandomNumberGenerator.GetBytes((int)stream.Length));
+        stream.Flush(flushToDisk: true);
+    }
 
     private static string KeyFile(string folder) => Path.Combine(folder, "device-key");
 }

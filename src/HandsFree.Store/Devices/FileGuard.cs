@@ -15,12 +15,23 @@ internal static class FileGuard
         {
             try
             {
-                return new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
+                return new FileStream(path, Options());
             }
             catch (IOException) when (time.GetElapsedTime(begun) < Longest && File.Exists(path))
             {
                 pause.Wait(TimeSpan.FromMilliseconds(5));
             }
         }
+    }
+
+    private static FileStreamOptions Options()
+    {
+        FileStreamOptions options = new() { Mode = FileMode.OpenOrCreate, Access = FileAccess.ReadWrite, Share = FileShare.None };
+        if (!OperatingSystem.IsWindows())
+        {
+            options.UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite;
+        }
+
+        return options;
     }
 }

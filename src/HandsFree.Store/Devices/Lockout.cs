@@ -1,81 +1,205 @@
+using System.Security.Cryptography;
 using System.Text.Json;
 
 namespace HandsFree.Store.Devices;
 
-/// <summary>Counts wrong PINs and makes who guesses wait: three are free, then 30 seconds, doubled each time, at most an hour. It is kept
-/// on the disk; setting the clock back begins the wait anew.</summary>
-internal sealed class Lockout(string file, TimeProvider time)
+/// <summary>Counts wrong PINs and makes who guesses wait: three are free, then 30 seconds, doubled each time, at most an hour; after twelve
+/// the person needs a new PIN from a supervisor. All guesses together wait too, so that trying everybody in turn helps nobody. One process
+/// at a time looks, tries and counts, so that many at once are counted as many. The count lies on the disk, sealed with the device's
+/// secret; the place remembers how often it was written, and where it is missing or an older copy everybody waits an hour. A clock that is
+/// set back begins the wait anew.</summary>
+/// <param name="device">Whose count.</param>
+/// <param name="place">Remembers how often it was written; null where there is no place yet.</param>
+/// <param name="time">For the waits.</param>
+internal sealed class Lockout(DeviceState device, Place? place, TimeProvider time)
 {
+    /// <summary>After so many wrong tries in a row a person's PIN is closed.</summary>
+    public const int MostTries = 12;
+
     private const int FreeTries = 3;
+    private const int FreeTriesOfAll = 20;
+    private const int MostFailed = 1000;
+    private const string All = "all";
+    private const int NonceSize = 12;
+    private const int TagSize = 16;
     private static readonly TimeSpan First = TimeSpan.FromSeconds(30);
     private static readonly TimeSpan Longest = TimeSpan.FromHours(1);
 
-    /// <summary>How long until the next try; zero where one is free.</summary>
-    public TimeSpan Remaining(byte[] slot) => With(all =>
+    /// <summary>Begins the count of a new journal.</summary>
+    public void Begin() => Save(Tries.None with { Written = 1 });
+
+    /// <summary>Tries, where no wait stands against it.</summary>
+    /// <param name="slot">The slot's name.</param>
+    /// <param name="who">Whose it is, where there is such a person.</param>
+    /// <param name="what">What is tried, for the record.</param>
+    /// <param name="closes">Whether it closes after twelve; a key on paper can't be guessed, and does not.</param>
+    /// <param name="notes">Whether a wrong try is kept to be written into the journal; false where who asks writes it.</param>
+    /// <param name="isRight">Looks.</param>
+    public TryResult Try(byte[] slot, string? who, string what, bool closes, bool notes, Func<bool> isRight)
     {
+        using FileStream guard = FileGuard.Take($"{device.TriesFile}.lock", time);
+        Tries tries = Load();
         string name = Convert.ToHexStringLower(slot);
-        if (!all.TryGetValue(name, out Tries? tries))
+        WrongTries before = tries.By.GetValueOrDefault(name) ?? new WrongTries(0, DateTimeOffset.MinValue);
+        if (closes && before.Wrong >= MostTries)
         {
-            return TimeSpan.Zero;
+            return new TryResult(false, false, TimeSpan.Zero, IsClosed: true);
+        }
+
+        TimeSpan left = Left(tries, name);
+        if (left > TimeSpan.Zero)
+        {
+            return new TryResult(false, false, left, false);
+        }
+
+        if (isRight())
+        {
+            if (tries.By.Remove(name) | tries.By.Remove(All))
+            {
+                Save(tries);
+            }
+
+            return new TryResult(true, true, TimeSpan.Zero, false);
         }
 
         DateTimeOffset now = time.GetUtcNow();
-        if (now < tries.Last)
+        tries.By[name] = new WrongTries(before.Wrong + 1, now);
+        tries.By[All] = new WrongTries((tries.By.GetValueOrDefault(All)?.Wrong ?? 0) + 1, now);
+        if (notes)
         {
-            all[name] = tries = tries with { Last = now };
+            Note(tries, new FailedOpening(now, who, what));
         }
 
-        TimeSpan left = Wait(tries.Wrong) - (now - tries.Last);
-        return left > TimeSpan.Zero ? left : TimeSpan.Zero;
-    });
+        Save(tries);
+        TimeSpan wait = Wait(before.Wrong + 1, FreeTries) is { Ticks: > 0 } own ? own : Wait(tries.By[All].Wrong, FreeTriesOfAll);
+        return new TryResult(false, true, wait, closes && before.Wrong + 1 >= MostTries);
+    }
 
-    /// <summary>A wrong PIN.</summary>
-    /// <returns>How long until the next try.</returns>
-    public TimeSpan Wrong(byte[] slot) => With(all =>
+    /// <summary>Notes what can't be written in the journal yet.</summary>
+    public void Note(FailedOpening failed)
     {
-        string name = Convert.ToHexStringLower(slot);
-        Tries tries = new((all.GetValueOrDefault(name)?.Wrong ?? 0) + 1, time.GetUtcNow());
-        all[name] = tries;
-        return Wait(tries.Wrong);
-    });
+        using FileStream guard = FileGuard.Take($"{device.TriesFile}.lock", time);
+        Tries tries = Load();
+        Note(tries, failed);
+        Save(tries);
+    }
 
-    /// <summary>The right PIN: the count begins anew.</summary>
-    public void Right(byte[] slot)
+    /// <summary>A new PIN: its count begins anew.</summary>
+    public void Forget(byte[] slot)
     {
-        if (File.Exists(file))
+        using FileStream guard = FileGuard.Take($"{device.TriesFile}.lock", time);
+        Tries tries = Load();
+        if (tries.By.Remove(Convert.ToHexStringLower(slot)))
         {
-            With(all => all.Remove(Convert.ToHexStringLower(slot)));
+            Save(tries);
         }
     }
 
-    private static TimeSpan Wait(int wrong)
+    /// <summary>Gives out what no event tells yet, to be written; it is forgotten once that was done.</summary>
+    /// <param name="write">Writes; what it throws leaves them here.</param>
+    public void TakeFailed(Action<IReadOnlyList<FailedOpening>> write)
     {
-        if (wrong <= FreeTries)
+        using FileStream guard = FileGuard.Take($"{device.TriesFile}.lock", time);
+        Tries tries = Load();
+        if (tries.Failed.Count > 0)
         {
-            return wrong < FreeTries ? TimeSpan.Zero : First;
+            write([.. tries.Failed]);
+            tries.Failed.Clear();
+            Save(tries);
+        }
+    }
+
+    private static void Note(Tries tries, FailedOpening failed)
+    {
+        if (tries.Failed.Count < MostFailed)
+        {
+            tries.Failed.Add(failed);
+        }
+    }
+
+    private static TimeSpan Wait(int wrong, int free)
+    {
+        if (wrong <= free)
+        {
+            return wrong < free ? TimeSpan.Zero : First;
         }
 
-        double seconds = First.TotalSeconds * Math.Pow(2, Math.Min(wrong - FreeTries, 20));
+        double seconds = First.TotalSeconds * Math.Pow(2, Math.Min(wrong - free, 20));
         return seconds < Longest.TotalSeconds ? TimeSpan.FromSeconds(seconds) : Longest;
     }
 
-    // One process at a time: who tries PINs in many at once is counted all the same.
-    private T With<T>(Func<Dictionary<string, Tries>, T> work)
+    private TimeSpan Left(Tries tries, string name)
     {
-        using FileStream guard = FileGuard.Take($"{file}.lock", time);
-        Dictionary<string, Tries> all = File.Exists(file)
-            ? JsonSerializer.Deserialize<Dictionary<string, Tries>>(PrivateFile.Read(file)) ?? []
-            : [];
-        byte[] before = JsonSerializer.SerializeToUtf8Bytes(all);
-        T result = work(all);
-        byte[] after = JsonSerializer.SerializeToUtf8Bytes(all);
-        if (!before.AsSpan().SequenceEqual(after))
+        DateTimeOffset now = time.GetUtcNow();
+        foreach (string each in new[] { name, All })
         {
-            PrivateFile.Write(file, after);
+            if (tries.By.TryGetValue(each, out WrongTries? found) && now < found.Last)
+            {
+                tries.By[each] = found with { Last = now };
+                Save(tries);
+            }
         }
 
-        return result;
+        if (tries.LostAt is { } ahead && now < ahead)
+        {
+            Save(tries with { LostAt = now });
+        }
+
+        return new[]
+        {
+            tries.By.TryGetValue(name, out WrongTries? own) ? Wait(own.Wrong, FreeTries) - (now - own.Last) : TimeSpan.Zero,
+            tries.By.TryGetValue(All, out WrongTries? all) ? Wait(all.Wrong, FreeTriesOfAll) - (now - all.Last) : TimeSpan.Zero,
+            tries.LostAt is { } lost ? Longest - (now > lost ? now - lost : TimeSpan.Zero) : TimeSpan.Zero,
+        }.Max();
     }
 
-    private sealed record Tries(int Wrong, DateTimeOffset Last);
+    private Tries Load()
+    {
+        Tries? read = File.Exists(device.TriesFile) ? Opened(PrivateFile.Read(device.TriesFile)) : null;
+        long known = place?.Last?.Tries ?? 0;
+        if (read is not null && read.Written >= known)
+        {
+            return read;
+        }
+
+        DateTimeOffset now = time.GetUtcNow();
+        Tries lost = (read ?? Tries.None) with { Written = known, LostAt = now };
+        Note(lost, new FailedOpening(now, null, "the count of wrong PINs was gone or put back"));
+        Save(lost);
+        return lost;
+    }
+
+    private void Save(Tries tries)
+    {
+        Tries next = tries with { Written = tries.Written + 1 };
+        byte[] content = JsonSerializer.SerializeToUtf8Bytes(next);
+        byte[] file = new byte[NonceSize + content.Length + TagSize];
+        RandomNumberGenerator.Fill(file.AsSpan(0, NonceSize));
+        using AesGcm aes = Cipher();
+        aes.Encrypt(file.AsSpan(0, NonceSize), content, file.AsSpan(NonceSize, content.Length), file.AsSpan(NonceSize + content.Length));
+        PrivateFile.Write(device.TriesFile, file);
+        place?.Counted(next.Written);
+    }
+
+    private Tries? Opened(byte[] file)
+    {
+        if (file.Length < NonceSize + TagSize)
+        {
+            return null;
+        }
+
+        byte[] content = new byte[file.Length - NonceSize - TagSize];
+        using AesGcm aes = Cipher();
+        try
+        {
+            aes.Decrypt(file.AsSpan(0, NonceSize), file.AsSpan(NonceSize, content.Length), file.AsSpan(NonceSize + content.Length), content);
+            return JsonSerializer.Deserialize<Tries>(content);
+        }
+        catch (Exception wrong) when (wrong is AuthenticationTagMismatchException or JsonException)
+        {
+            return null;
+        }
+    }
+
+    private AesGcm Cipher() => new(device.KeyFor("handsfree tries 3"), TagSize);
 }

@@ -13,13 +13,21 @@ internal static class PrivateFile
     public static void Replace(string path, byte[] content)
     {
         string draft = $"{path}.new-{Environment.ProcessId}-{Environment.CurrentManagedThreadId}";
-        using (FileStream file = new(draft, Options()))
+        try
         {
-            file.Write(content);
-            file.Flush(flushToDisk: true);
-        }
+            using (FileStream file = new(draft, Options(FileMode.Create)))
+            {
+                file.Write(content);
+                file.Flush(flushToDisk: true);
+            }
 
-        File.Move(draft, path, overwrite: true);
+            File.Move(draft, path, overwrite: true);
+        }
+        catch
+        {
+            File.Delete(draft);
+            throw;
+        }
     }
 
     public static byte[] Read(string path)
@@ -28,9 +36,28 @@ internal static class PrivateFile
         return OperatingSystem.IsWindows() ? Unprotect(content) : content;
     }
 
-    private static FileStreamOptions Options()
+    /// <summary>Makes an empty file that only this user may read, where there is none: SQLite gives its own files the mode of the database.</summary>
+    public static void Touch(string path)
     {
-        FileStreamOptions options = new() { Mode = FileMode.Create, Access = FileAccess.Write };
+        using FileStream file = new(path, Options(FileMode.OpenOrCreate));
+    }
+
+    /// <summary>Makes a folder for this user alone, where it is not there.</summary>
+    public static void MakeFolder(string folder)
+    {
+        if (OperatingSystem.IsWindows())
+        {
+            Directory.CreateDirectory(folder); // the user's own data folder is closed to others there
+        }
+        else
+        {
+            Directory.CreateDirectory(folder, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+        }
+    }
+
+    private static FileStreamOptions Options(FileMode mode)
+    {
+        FileStreamOptions options = new() { Mode = mode, Access = FileAccess.Write };
         if (!OperatingSystem.IsWindows())
         {
             options.UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite;

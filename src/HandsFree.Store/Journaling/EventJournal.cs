@@ -4,11 +4,11 @@ namespace HandsFree.Store.Journaling;
 /// <typeparam name="TEvent">The events.</typeparam>
 /// <param name="journal">The bytes' journal; who made it disposes of it.</param>
 /// <param name="encode">An event as bytes, the same bytes for the same event.</param>
-/// <param name="decode">The event that the bytes stand for; its exceptions pass through to who reads.</param>
+/// <param name="decode">The event that an entry stands for; its exceptions pass through to who reads.</param>
 public sealed class EventJournal<TEvent>(
     IJournal journal,
     Func<TEvent, ReadOnlyMemory<byte>> encode,
-    Func<ReadOnlyMemory<byte>, TEvent> decode)
+    Func<JournalEntry, TEvent> decode)
 {
     /// <summary>How many events there are.</summary>
     /// <exception cref="JournalReadException">The file can't be read.</exception>
@@ -25,5 +25,5 @@ public sealed class EventJournal<TEvent>(
     /// <summary>The events from a sequence number on, in order.</summary>
     /// <exception cref="JournalReadException">The file can't be read.</exception>
     public IEnumerable<(long Sequence, TEvent Event)> ReadFrom(long sequence) =>
-        journal.ReadFrom(sequence).Select(entry => (entry.Sequence, decode(entry.Body)));
+        journal.ReadFrom(sequence).Select(entry => (entry.Sequence, decode(entry)));
 }

@@ -1,3 +1,4 @@
+using HandsFree.Store.Devices;
 using HandsFree.Store.Keys;
 using HandsFree.Store.Recordings;
 using HandsFree.Store.Sealing;
@@ -13,8 +14,8 @@ public sealed class Journal : IJournal
     private readonly Lock _writing = new();
     private readonly JournalUnlocked _unlocked;
     private readonly SqliteConnection _connection;
-    private readonly EventSealer _sealer;
     private readonly JournalInsert _insert;
+    private EventSealer _sealer;
     private long _device;
     private long _epoch;
 
@@ -22,9 +23,9 @@ public sealed class Journal : IJournal
     {
         _unlocked = unlocked;
         _connection = connection;
-        _sealer = new EventSealer(unlocked.Key, unlocked.Id, unlocked.Device.Id);
+        _sealer = new EventSealer(unlocked.Keys, unlocked.Id, unlocked.Device.Id);
         _insert = new JournalInsert(connection);
-        People = new JournalPeople(unlocked, Locked<long>);
+        People = new JournalPeople(unlocked, Change);
     }
 
     /// <summary>Who unlocked it; null where the device alone did, because nobody is set up.</summary>
@@ -33,7 +34,21 @@ public sealed class Journal : IJournal
     /// <summary>Who may unlock it.</summary>
     public JournalPeople People { get; }
 
-    /// <summary>Once it is closed: why this device could not keep the chain's end; null where it did. All events are saved all the same.</summary>
+    /// <summary>The id, 32 hex digits.</summary>
+    public string Id => Convert.ToHexStringLower(_unlocked.Id);
+
+    /// <summary>How it ends: the last event's number and the first 8 hex digits of its hash. Printed on paper it shows later, outside of the
+    /// machine, whether the journal still has what it had.</summary>
+    /// <exception cref="JournalReadException">The file can't be read.</exception>
+    public (long Sequence, string Hash) End => Locked(
+        connection =>
+        {
+            (long sequence, byte[] hash) = JournalRows.Last(connection, _unlocked.Id);
+            return (sequence, Convert.ToHexStringLower(hash)[..8]);
+        },
+        (error, cause) => new JournalReadException(error, cause));
+
+    /// <summary>Why this device could not keep the chain's end the last time; null where it did. All events are saved all the same.</summary>
     public string? HeadNotKept { get; private set; }
 
     /// <inheritdoc/>
@@ -54,6 +69,13 @@ public sealed class Journal : IJournal
         ArgumentOutOfRangeException.ThrowIfGreaterThan(chosen.BusySeconds, 60, nameof(options));
         return JournalOpener.Open(Path.GetFullPath(path), access, chosen);
     }
+
+    /// <summary>Whether this device had a journal in a place, whether or not the file is there now: a file that is gone is not a journal that
+    /// was never begun.</summary>
+    /// <param name="path">The journal's file.</param>
+    /// <param name="states">Where this device keeps its part of journals.</param>
+    /// <exception cref="IOException">What the device remembers can't be read.</exception>
+    public static bool WasHere(string path, string states) => Place.JournalAt(states, Path.GetFullPath(path)) is not null;
 
     /// <summary>Whether nobody is set up, so that the device alone opens it.</summary>
     /// <param name="path">A journal.</param>
@@ -79,7 +101,7 @@ public sealed class Journal : IJournal
     {
         ArgumentNullException.ThrowIfNull(bodies);
         ArgumentOutOfRangeException.ThrowIfZero(bodies.Count, nameof(bodies));
-        return Locked(_ => Write(bodies), (error, cause) => new JournalWriteException(error, cause));
+        return Locked(_ => Write(bodies, null), (error, cause) => new JournalWriteException(error, cause));
     }
 
     /// <inheritdoc/>
@@ -134,7 +156,8 @@ public sealed class Journal : IJournal
         {
             if (_epoch != 0)
             {
-                KeepHead();
+                var (sequence, hash) = Last();
+                KeepHead(sequence, hash, toDisk: true);
             }
 
             _insert.Dispose();
@@ -144,20 +167,49 @@ public sealed class Journal : IJournal
         }
     }
 
-    // Without it the head that was kept before stays in force: the next opening is checked against that one, and keeps a newer one at its
-    // end. So a full disk loses nothing here, and must not end a program whose events are all saved.
-    private void KeepHead()
+    // Without it the head that was kept before stays in force: the next opening is checked against that one. So a full disk loses nothing
+    // here, and must not end a program whose events are all saved.
+    private void KeepHead(long sequence, byte[] hash, bool toDisk = false)
     {
         try
         {
-            var (sequence, hash) = JournalRows.Last(_connection, _unlocked.Id);
-            _unlocked.Device.Saw(sequence, hash);
+            KeyringChain chain = _unlocked.Keys.Chain;
+            _unlocked.Place?.Saw(sequence, hash, chain.Version, chain.HashOf(chain.Version)!);
+            if (toDisk)
+            {
+                _unlocked.Place?.Flush();
+            }
+
+            HeadNotKept = null;
         }
-        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException or SqliteException)
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
             HeadNotKept = failure.Message.ReplaceLineEndings(" ");
         }
     }
+
+    private (long Sequence, byte[] Hash) Last()
+    {
+        try
+        {
+            return JournalRows.Last(_connection, _unlocked.Id);
+        }
+        catch (SqliteException failure)
+        {
+            HeadNotKept = failure.Message.ReplaceLineEndings(" ");
+            return (0, []);
+        }
+    }
+
+    // What a slot that went held is overwritten in the file (secure_delete); here it goes out of the log too.
+    private void Change(ReadOnlyMemory<byte> happened, Func<SqliteConnection, KeysInForce> make) => Locked(
+        connection =>
+        {
+            long last = Write([happened], make);
+            JournalConnections.Execute(connection, "PRAGMA wal_checkpoint(TRUNCATE);");
+            return last;
+        },
+        (error, cause) => new JournalWriteException(error, cause));
 
     private T Locked<T>(Func<SqliteConnection, T> work, Func<JournalError, Exception, Exception> failed)
     {
@@ -171,32 +223,66 @@ public sealed class Journal : IJournal
             {
                 throw failed(JournalErrors.From(_unlocked.Path, failure), failure);
             }
+            catch (JournalRemovedException removed)
+            {
+                throw failed(removed.Error, removed);
+            }
         }
     }
 
-    private long Write(IReadOnlyList<ReadOnlyMemory<byte>> bodies)
+    private long Write(IReadOnlyList<ReadOnlyMemory<byte>> bodies, Func<SqliteConnection, KeysInForce>? change)
     {
         // Not deferred: the write lock is taken before the last event is read, so that writers take turns.
         using SqliteTransaction transaction = _connection.BeginTransaction(deferred: false);
-        (long last, byte[] hash) = _insert.Last(transaction) ?? (0, EventHeader.Beginning(_unlocked.Id));
-        (long device, long epoch) = (_device, _epoch);
-        if (epoch == 0)
+        _unlocked.Refresh(_connection);
+        KeysInForce keys = change?.Invoke(_connection) ?? _unlocked.Keys;
+        bool isOther = !ReferenceEquals(keys, _sealer.Keys);
+        EventSealer sealer = isOther ? new EventSealer(keys, _unlocked.Id, _unlocked.Device.Id) : _sealer;
+        try
         {
-            device = JournalRows.Device(_connection, _unlocked.Device.PublicKey);
-            epoch = JournalRows.AddEpoch(_connection, device, _sealer.Epoch.Salt);
+            (long last, byte[] hash) = _insert.Last(transaction) ?? (0, EventHeader.Beginning(_unlocked.Id));
+            (long device, long epoch) = (_device, isOther ? 0 : _epoch);
+            if (epoch == 0)
+            {
+                device = JournalRows.Device(_connection, _unlocked.Device.PublicKey);
+                epoch = JournalRows.AddEpoch(_connection, device, sealer.Epoch);
+            }
+
+            foreach (ReadOnlyMemory<byte> body in bodies)
+            {
+                SealedEvent next = sealer.Seal(epoch, ++last, hash, body.Span);
+                _insert.Add(transaction, next);
+                hash = next.Hash;
+            }
+
+            byte[] signature = _unlocked.Device.Sign(SignedHead.Bytes(_unlocked.Id, last, hash));
+            _insert.SetHead(transaction, new JournalHead(device, last, hash, signature));
+            transaction.Commit();
+            (_device, _epoch) = (device, epoch);
+            Use(sealer);
+            KeepHead(last, hash);
+            return last;
+        }
+        finally
+        {
+            if (!ReferenceEquals(sealer, _sealer))
+            {
+                sealer.Dispose();
+            }
+        }
+    }
+
+    private void Use(EventSealer sealer)
+    {
+        if (!ReferenceEquals(sealer, _sealer))
+        {
+            _sealer.Dispose();
+            _sealer = sealer;
         }
 
-        foreach (ReadOnlyMemory<byte> body in bodies)
+        if (!ReferenceEquals(sealer.Keys, _unlocked.Keys))
         {
-            SealedEvent next = _sealer.Seal(epoch, ++last, hash, body.Span);
-            _insert.Add(transaction, next);
-            hash = next.Hash;
+            _unlocked.Take(sealer.Keys);
         }
-
-        byte[] signature = _unlocked.Device.Sign(SignedHead.Bytes(_unlocked.Id, last, hash));
-        _insert.SetHead(transaction, new JournalHead(device, last, hash, signature));
-        transaction.Commit();
-        (_device, _epoch) = (device, epoch);
-        return last;
     }
 }

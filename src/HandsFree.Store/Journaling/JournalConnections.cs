@@ -19,7 +19,7 @@ internal static class JournalConnections
         try
         {
             connection.Open();
-            Execute(connection, "PRAGMA synchronous = FULL; PRAGMA fullfsync = ON; PRAGMA checkpoint_fullfsync = ON;");
+            Execute(connection, "PRAGMA synchronous = FULL; PRAGMA fullfsync = ON; PRAGMA checkpoint_fullfsync = ON; PRAGMA secure_delete = ON;");
             if (options.PageLimit > 0)
             {
                 Execute(connection, $"PRAGMA max_page_count = {options.PageLimit};");

@@ -1,4 +1,3 @@
-using HandsFree.Core.People;
 using System.Security.Cryptography;
 using HandsFree.Store.Devices;
 using HandsFree.Store.Keys;
@@ -11,7 +10,7 @@ namespace HandsFree.Store.Journaling;
 internal static class JournalCreation
 {
     /// <summary>What is wrong, or null: then the file is there, made by this or by another program at the same moment.</summary>
-    public static JournalError? Create(string path, string states, JournalOptions options)
+    public static JournalError? Create(string path, JournalAccess access, JournalOptions options)
     {
         if (!Directory.Exists(Path.GetDirectoryName(path)))
         {
@@ -22,13 +21,17 @@ internal static class JournalCreation
         try
         {
             DeleteDraft(draft);
-            WriteDraft(draft, states, options);
+            WriteDraft(draft, access, options);
             File.Move(draft, path, overwrite: false);
             return null;
         }
         catch (IOException) when (File.Exists(path))
         {
             return null;
+        }
+        catch (FileNotFoundException)
+        {
+            return JournalErrors.NotCreated(path, "writing is not allowed");
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
@@ -49,17 +52,18 @@ internal static class JournalCreation
     }
 
     /// <summary>A complete new journal under a name of its own, unlocked by this device alone.</summary>
-    public static void WriteDraft(string draft, string states, JournalOptions options)
+    private static void WriteDraft(string draft, JournalAccess access, JournalOptions options)
     {
         byte[] id = RandomNumberGenerator.GetBytes(16);
-        using DeviceState device = DeviceState.Make(states, id);
+        using DeviceState device = DeviceState.Make(access.States, id, access.Time);
         using DataKey key = DataKey.New();
+        PrivateFile.Touch(draft);
         using SqliteConnection connection = JournalConnections.Open(draft, options, SqliteOpenMode.ReadWriteCreate);
         using (SqliteTransaction transaction = connection.BeginTransaction())
         {
             JournalConnections.Execute(connection, JournalSchema.Create);
             JournalRows.SetId(connection, id);
-            JournalRows.SetSlot(connection, new KeyWrap(id, device.Secret).Wrap(key, new Credential.Device(), Role.Aide));
+            JournalRows.SetSlot(connection, new KeyWrap(id, device.Secret).Wrap(key.Bytes, new Credential.Device()));
             transaction.Commit();
         }
 

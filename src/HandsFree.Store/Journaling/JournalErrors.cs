@@ -1,4 +1,5 @@
 using System.Globalization;
+using HandsFree.Store.Keys;
 using Microsoft.Data.Sqlite;
 using SQLitePCL;
 
@@ -24,8 +25,8 @@ internal static class JournalErrors
         $"journal {path}: written by a newer version (format {version}, this program knows {JournalSchema.Version}); use the newer program");
 
     public static JournalError OlderVersion(string path, int version) => new(
-        JournalProblem.Damaged,
-        $"journal {path}: of format {version}, which has no seal; any command that opens it (handsfree journal list) brings it to format {JournalSchema.Version}");
+        JournalProblem.OlderVersion,
+        $"journal {path}: of format {version}, which this program does not open; move the file away and begin a new one (format {JournalSchema.Version})");
 
     public static JournalError FileReadOnly(string path) => new(
         JournalProblem.ReadOnly,
@@ -75,10 +76,48 @@ internal static class JournalErrors
         JournalProblem.NeedsPin,
         $"journal {path}: locked; give a person and PIN at the terminal, with --unlock-fd, or in a file that HANDSFREE_PIN_FILE names");
 
-    public static JournalError WrongPin(string path, bool isRecovery, TimeSpan wait) => new(
+    public static JournalError WrongPin(string path, Credential credential, TimeSpan wait) => new(
         JournalProblem.WrongPin,
-        $"journal {path}: {(isRecovery ? "this is not its recovery key; copy it from the paper again" : "no such person with that PIN; try again")}"
-        + (wait > TimeSpan.Zero ? $" in {Words(wait)}" : ""));
+        $"journal {path}: " + credential switch
+        {
+            Credential.Recovery => "this is not its recovery key; copy it from the paper again",
+            Credential.Emergency => "this is not its emergency key; copy it from the paper again",
+            _ => "no such person with that PIN or passphrase; try again",
+        } + (wait > TimeSpan.Zero ? $" in {Words(wait)}" : ""));
+
+    public static JournalError Closed(string path) => new(
+        JournalProblem.LockedOut,
+        $"journal {path}: closed for this person after {Devices.Lockout.MostTries} wrong PINs; a supervisor gives a new one with \"handsfree people pin\"");
+
+    public static JournalError KeysAltered(string path, string what) => new(
+        JournalProblem.KeysAltered,
+        $"journal {path}: {what}; keep the file as it is, and bring a backup in with \"handsfree journal restore\"");
+
+    public static JournalError Removed(string path) => new(
+        JournalProblem.Removed,
+        $"journal {path}: whoever opened it may open it no more, or has a new PIN; open it again");
+
+    public static JournalError Gone(string path) => new(
+        JournalProblem.Gone,
+        $"journal {path}: this device had a journal here, and the file is gone; put it back (is its disk there?), or bring a backup in with \"handsfree journal restore\"");
+
+    public static JournalError UnknownPlace(string path) => new(
+        JournalProblem.UnknownPlace,
+        $"journal {path}: this device has not seen the journal here, or what it remembered of it is gone; put it back where it was, "
+        + "or let a supervisor look at it and take it as it is with \"handsfree journal accept\"");
+
+    public static JournalError OtherJournal(string path) => new(
+        JournalProblem.UnknownPlace,
+        $"journal {path}: another journal than this device has seen here; put the right one back, "
+        + "or let a supervisor look at it and take it as it is with \"handsfree journal accept\"");
+
+    public static JournalError NotAccepted(string path) => new(
+        JournalProblem.NotAllowed,
+        $"journal {path}: only a supervisor or the recovery key takes a journal as it is; ask one of them");
+
+    public static JournalError NotRestored(string path) => new(
+        JournalProblem.NotAllowed,
+        $"journal {path}: only a supervisor or the recovery key restores a backup; ask one of them");
 
     public static JournalError LockedOut(string path, TimeSpan left) => new(
         JournalProblem.LockedOut,
@@ -95,7 +134,7 @@ internal static class JournalErrors
     public static JournalError Older(string path, long has, long had) => new(
         JournalProblem.Older,
         $"journal {path}: ends with event {has}, but this device has seen event {had}: the end is missing or the file is an old copy; "
-        + "put the newest file back, or bring a backup in with \"handsfree journal restore\"");
+        + "put the newest file back; where it is lost, a supervisor takes this one as it is with \"handsfree journal accept\", which loses nothing that is in it");
 
     /// <summary>The sentence for a failure that SQLite reports.</summary>
     public static JournalError From(string path, SqliteException failure) => failure.SqliteErrorCode switch

@@ -16,8 +16,8 @@ internal sealed class JournalInsert : IDisposable
         _last.CommandText = JournalRows.LastEvent;
         _insert = Command(
             connection,
-            "INSERT INTO event (sequence, epoch, counter, body, hash) VALUES ($0, $1, $2, $3, $4);",
-            SqliteType.Integer, SqliteType.Integer, SqliteType.Integer, SqliteType.Blob, SqliteType.Blob);
+            $"INSERT INTO event ({JournalRows.EventColumns}) VALUES ($0, $1, $2, $3, $4, $5, $6, $7);",
+            SqliteType.Integer, SqliteType.Integer, SqliteType.Integer, SqliteType.Integer, SqliteType.Integer, SqliteType.Blob, SqliteType.Blob, SqliteType.Blob);
         _head = Command(
             connection,
             "INSERT OR REPLACE INTO head (one, device, sequence, hash, signature) VALUES (1, $0, $1, $2, $3);",
@@ -33,7 +33,7 @@ internal sealed class JournalInsert : IDisposable
     }
 
     public void Add(SqliteTransaction transaction, SealedEvent next) =>
-        Run(_insert, transaction, next.Sequence, next.Epoch, next.Counter, next.Body, next.Hash);
+        Run(_insert, transaction, next.Sequence, next.Epoch, next.Counter, next.Keyring, next.Writer, next.Body, next.Hash, next.Signature);
 
     public void SetHead(SqliteTransaction transaction, JournalHead head) =>
         Run(_head, transaction, head.Device, head.Sequence, head.Hash, head.Signature);

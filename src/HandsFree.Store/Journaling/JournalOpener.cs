@@ -1,12 +1,12 @@
 using System.Security.Cryptography;
 using System.Text.Json;
+using HandsFree.Core.People;
 using HandsFree.Store.Devices;
-using HandsFree.Store.Keys;
 using Microsoft.Data.Sqlite;
 
 namespace HandsFree.Store.Journaling;
 
-/// <summary>Opens a journal step by step: the file, its marks, this device's part, the key, the chain's end.</summary>
+/// <summary>Opens a journal step by step: the place, the file, its marks, this device's part, the keys, the chain's end.</summary>
 internal static class JournalOpener
 {
     public static JournalOpening Open(string path, JournalAccess access, JournalOptions options)
@@ -36,9 +36,11 @@ internal static class JournalOpener
             return new JournalOpening(JournalErrors.IsFolder(path));
         }
 
-        JournalError? error = File.Exists(path) ? null : JournalCreation.Create(path, access.States, options);
+        byte[]? known = Place.JournalAt(access.States, path);
+        JournalError? error = File.Exists(path) ? null
+            : known is not null ? JournalErrors.Gone(path)
+            : JournalCreation.Create(path, access, options);
         error ??= JournalCheck.File(path);
-        error ??= JournalMigration.ToPresent(path, access, options);
         if (error is not null)
         {
             return new JournalOpening(error);
@@ -48,7 +50,7 @@ internal static class JournalOpener
         JournalUnlocked? unlocked = null;
         try
         {
-            (unlocked, error) = Unlocked(path, access, options, connection);
+            (unlocked, error) = Unlocked(path, access, options, connection, known);
             if (error is null)
             {
                 return new JournalOpening(new Journal(unlocked!, connection));
@@ -66,7 +68,7 @@ internal static class JournalOpener
     }
 
     private static (JournalUnlocked? Unlocked, JournalError? Error) Unlocked(
-        string path, JournalAccess access, JournalOptions options, SqliteConnection connection)
+        string path, JournalAccess access, JournalOptions options, SqliteConnection connection, byte[]? known)
     {
         if (JournalCheck.Content(path, connection) is { } wrong)
         {
@@ -79,28 +81,46 @@ internal static class JournalOpener
             return (null, JournalErrors.OtherDevice(path));
         }
 
-        DeviceState device = DeviceState.Open(access.States, id);
-        (DataKey? key, Holder? holder, JournalError? error) = JournalUnlocking.Unlock(path, connection, id, device, access);
-        error ??= Older(path, connection, id, device);
-        if (error is null)
+        // A new, empty journal is known from its first event on.
+        bool isEmpty = JournalConnections.Number(connection, JournalSchema.LastSequence) == 0 && JournalUnlocking.DeviceSuffices(connection);
+        bool isUnknown = known is null ? !isEmpty : !known.AsSpan().SequenceEqual(id);
+        if (isUnknown && !access.Accepts)
         {
-            return (new JournalUnlocked(path, options, id, key!, holder, device, access.Time), null);
+            return (null, known is null ? JournalErrors.UnknownPlace(path) : JournalErrors.OtherJournal(path));
         }
 
-        key?.Dispose();
+        DeviceState device = DeviceState.Open(access.States, id, !JournalUnlocking.DeviceSuffices(connection));
+        Place? place = Place.Open(access.States, path, id, device);
+        (KeysInForce? keys, JournalError? error) = JournalUnlocking.Unlock(path, connection, id, device, place, access);
+        error ??= place is { Last: null } && !access.Accepts ? JournalErrors.UnknownPlace(path) : null;
+        error ??= keys!.Holder is { Role: < Role.Supervisor } && access.Accepts ? JournalErrors.NotAccepted(path) : null;
+        error ??= access.Accepts ? null : Older(path, connection, id, place);
+        if (error is null)
+        {
+            if (access.Accepts || place is null)
+            {
+                place?.Dispose();
+                place = JournalPlace.Make(access.States, path, id, device, connection, keys!.Chain);
+            }
+
+            return (new JournalUnlocked(path, options, id, device, place, access.Time, keys!) { States = access.States }, null);
+        }
+
+        keys?.Dispose();
+        place?.Dispose();
         device.Dispose();
         return (null, error);
     }
 
     // What this device has seen must still be there. The head that it keeps is never ahead of what is flushed.
-    private static JournalError? Older(string path, SqliteConnection connection, byte[] id, DeviceState device)
+    private static JournalError? Older(string path, SqliteConnection connection, byte[] id, Place? place)
     {
-        if (device.LastHead() is not var (had, hash) || JournalRows.Hash(connection, id, had) is { } found && found.AsSpan().SequenceEqual(hash))
+        if (place?.Last is not { } seen || JournalRows.Hash(connection, id, seen.Sequence) is { } found && found.AsSpan().SequenceEqual(seen.Hash))
         {
             return null;
         }
 
         long has = JournalConnections.Number(connection, JournalSchema.LastSequence);
-        return has >= had ? JournalErrors.Altered(path, had) : JournalErrors.Older(path, has, had);
+        return has >= seen.Sequence ? JournalErrors.Altered(path, seen.Sequence) : JournalErrors.Older(path, has, seen.Sequence);
     }
 }

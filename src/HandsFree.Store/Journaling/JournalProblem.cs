@@ -47,4 +47,22 @@ public enum JournalProblem
 
     /// <summary>Events are missing at the end that were there when this device last had the journal open.</summary>
     Older,
+
+    /// <summary>Of a format that this program opens no more.</summary>
+    OlderVersion,
+
+    /// <summary>The list of who may open is not as it was signed, or not as this device has seen it.</summary>
+    KeysAltered,
+
+    /// <summary>Who opened it may open it no more.</summary>
+    Removed,
+
+    /// <summary>This device had a journal there, and the file is gone.</summary>
+    Gone,
+
+    /// <summary>A journal that this device has not seen in this place.</summary>
+    UnknownPlace,
+
+    /// <summary>Her role does not allow it.</summary>
+    NotAllowed,
 }

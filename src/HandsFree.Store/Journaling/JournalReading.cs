@@ -60,5 +60,6 @@ internal static class JournalReading
 
     private static JournalEntry Opened(JournalUnlocked unlocked, EventOpener opener, ChainedEvent row) => new(
         row.Event.Sequence,
-        opener.Open(row.Event, row.Previous) ?? throw new JournalReadException(JournalErrors.Altered(unlocked.Path, row.Event.Sequence)));
+        opener.Open(row.Event, row.Previous) ?? throw new JournalReadException(JournalErrors.Altered(unlocked.Path, row.Event.Sequence)),
+        opener.WriterOf(row.Event));
 }

@@ -28,12 +28,16 @@ internal static class JournalRows
 
     /// <summary>All epochs by their number.</summary>
     public static Dictionary<long, Epoch> Epochs(SqliteConnection connection) => connection.Rows(
-        "SELECT epoch.number, public_key, salt FROM epoch JOIN device ON device.number = epoch.device;",
-        row => (Number: row.GetInt64(0), Epoch: new Epoch(DeviceState.IdOf(row.GetFieldValue<byte[]>(1)), row.GetFieldValue<byte[]>(2))))
+        "SELECT epoch.number, public_key, salt, generation FROM epoch JOIN device ON device.number = epoch.device;",
+        row => (Number: row.GetInt64(0), Epoch: new Epoch(DeviceState.IdOf(row.GetFieldValue<byte[]>(1)), row.GetFieldValue<byte[]>(2), row.GetInt32(3))))
         .ToDictionary(each => each.Number, each => each.Epoch);
 
+    /// <summary>The columns of an event, in the order of <see cref="Event"/>.</summary>
+    public const string EventColumns = "sequence, epoch, counter, keyring, writer, body, hash, signature";
+
     public static SealedEvent Event(SqliteDataReader row) => new(
-        row.GetInt64(0), row.GetInt64(1), row.GetInt64(2), row.GetFieldValue<byte[]>(3), row.GetFieldValue<byte[]>(4));
+        row.GetInt64(0), row.GetInt64(1), row.GetInt64(2), row.GetInt64(3), row.GetInt64(4),
+        row.GetFieldValue<byte[]>(5), row.GetFieldValue<byte[]>(6), row.GetFieldValue<byte[]>(7));
 
     /// <summary>The device's number, given now where it has none.</summary>
     public static long Device(SqliteConnection connection, byte[] publicKey)
@@ -43,8 +47,9 @@ internal static class JournalRows
     }
 
     /// <summary>A new epoch's number.</summary>
-    public static long AddEpoch(SqliteConnection connection, long device, byte[] salt) => connection.Rows(
-        "INSERT INTO epoch (device, salt) VALUES ($0, $1) RETURNING number;", row => row.GetInt64(0), device, salt).Single();
+    public static long AddEpoch(SqliteConnection connection, long device, Epoch epoch) => connection.Rows(
+        "INSERT INTO epoch (device, salt, generation) VALUES ($0, $1, $2) RETURNING number;",
+        row => row.GetInt64(0), device, epoch.Salt, (long)epoch.Generation).Single();
 
     public static JournalHead? Head(SqliteConnection connection) => connection.Rows(
         "SELECT device, sequence, hash, signature FROM head;",
@@ -61,7 +66,7 @@ internal static class JournalRows
     /// <summary>All events, one at a time from the disk.</summary>
     public static IEnumerable<SealedEvent> Events(SqliteConnection connection)
     {
-        using SqliteCommand command = connection.Command("SELECT sequence, epoch, counter, body, hash FROM event ORDER BY sequence;", []);
+        using SqliteCommand command = connection.Command($"SELECT {EventColumns} FROM event ORDER BY sequence;", []);
         using SqliteDataReader reader = command.ExecuteReader();
         while (reader.Read())
         {
@@ -69,34 +74,39 @@ internal static class JournalRows
         }
     }
 
-    public static KeySlot? Slot(SqliteConnection connection, byte[] id) => connection.Rows(
-        "SELECT id, kind, salt, sealed FROM key_slot WHERE id = $0;",
-        Slot,
-        id).FirstOrDefault();
+    public static KeySlot? Slot(SqliteConnection connection, byte[] id) =>
+        connection.Rows("SELECT id, kind, salt, sealed FROM key_slot WHERE id = $0;", Slot, id).FirstOrDefault();
+
+    /// <summary>All slots.</summary>
+    public static List<KeySlot> Slots(SqliteConnection connection) => connection.Rows("SELECT id, kind, salt, sealed FROM key_slot;", Slot);
 
     private static KeySlot Slot(SqliteDataReader row) => new(
         row.GetFieldValue<byte[]>(0), (KeySlotKind)row.GetInt64(1), row.GetFieldValue<byte[]>(2), row.GetFieldValue<byte[]>(3));
 
-    public static long SlotCount(SqliteConnection connection, KeySlotKind kind) =>
-        connection.Rows("SELECT COUNT(*) FROM key_slot WHERE kind = $0;", row => row.GetInt64(0), (long)kind).Single();
-
     public static void SetSlot(SqliteConnection connection, KeySlot slot) => connection.Run(
-        "INSERT OR REPLACE INTO key_slot (id, kind, salt, sealed, hash) VALUES ($0, $1, $2, $3, $4);",
-        slot.Id, (long)slot.Kind, slot.Salt, slot.Sealed, slot.Hash);
+        "INSERT OR REPLACE INTO key_slot (id, kind, salt, sealed) VALUES ($0, $1, $2, $3);", slot.Id, (long)slot.Kind, slot.Salt, slot.Sealed);
 
-    /// <summary>How many slots are not as they were written.</summary>
-    public static int BrokenSlots(SqliteConnection connection) => connection.Rows(
-        "SELECT id, kind, salt, sealed, hash FROM key_slot;",
-        row => Slot(row).Hash.AsSpan().SequenceEqual(row.GetFieldValue<byte[]>(4))).Count(whole => !whole);
+    /// <summary>All keyrings, the oldest first.</summary>
+    public static List<KeyringRow> Keyrings(SqliteConnection connection) => connection.Rows(
+        "SELECT version, body, signer, signature FROM keyring ORDER BY version;",
+        row => new KeyringRow(row.GetInt32(0), row.GetFieldValue<byte[]>(1), row.GetInt32(2), row.GetFieldValue<byte[]>(3)));
+
+    /// <summary>The number of the keyring in force; 0 as long as nobody is set up.</summary>
+    public static long KeyringVersion(SqliteConnection connection) =>
+        connection.Rows("SELECT COALESCE(MAX(version), 0) FROM keyring;", row => row.GetInt64(0)).Single();
+
+    public static void AddKeyring(SqliteConnection connection, KeyringRow row) => connection.Run(
+        "INSERT INTO keyring (version, body, signer, signature) VALUES ($0, $1, $2, $3);", (long)row.Version, row.Body, (long)row.Signer, row.Signature);
+
+    /// <summary>The keyring under which an event was written; 0 for the beginning.</summary>
+    public static long KeyringOf(SqliteConnection connection, long sequence) =>
+        connection.Rows("SELECT keyring FROM event WHERE sequence = $0;", row => row.GetInt64(0), sequence).FirstOrDefault();
 
     /// <summary>The tables and their guards, as SQLite keeps them.</summary>
     public static List<string> Schema(SqliteConnection connection) =>
         connection.Rows("SELECT type || ' ' || name || ': ' || COALESCE(sql, '') FROM sqlite_schema ORDER BY name;", row => row.GetString(0));
 
     public static void RemoveSlot(SqliteConnection connection, byte[] id) => connection.Run("DELETE FROM key_slot WHERE id = $0;", id);
-
-    public static void RemoveSlots(SqliteConnection connection, KeySlotKind kind) =>
-        connection.Run("DELETE FROM key_slot WHERE kind = $0;", (long)kind);
 
     private static void Run(this SqliteConnection connection, string statement, params object[] values)
     {

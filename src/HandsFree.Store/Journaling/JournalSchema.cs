@@ -6,8 +6,9 @@ internal static class JournalSchema
     /// <summary>SQLite's application_id of a journal: the letters HFJ1.</summary>
     public const int ApplicationId = 0x48464A31;
 
-    /// <summary>SQLite's user_version: the format of the tables below. 1 was a journal of plain bytes.</summary>
-    public const int Version = 2;
+    /// <summary>SQLite's user_version: the format of the tables below. 1 and 2 lived for days before anybody used them and
+    /// are refused.</summary>
+    public const int Version = 3;
 
     /// <summary>The question for the last event's number, 0 where there is none.</summary>
     public const string LastSequence = "SELECT COALESCE(MAX(sequence), 0) FROM event;";
@@ -19,13 +20,21 @@ internal static class JournalSchema
         PRAGMA user_version = {Version};
         CREATE TABLE journal (id BLOB NOT NULL) STRICT;
         CREATE TABLE device (number INTEGER PRIMARY KEY, public_key BLOB NOT NULL UNIQUE) STRICT;
-        CREATE TABLE epoch (number INTEGER PRIMARY KEY, device INTEGER NOT NULL, salt BLOB NOT NULL UNIQUE) STRICT;
+        CREATE TABLE epoch (
+            number INTEGER PRIMARY KEY,
+            device INTEGER NOT NULL,
+            salt BLOB NOT NULL UNIQUE,
+            generation INTEGER NOT NULL
+        ) STRICT;
         CREATE TABLE event (
             sequence INTEGER PRIMARY KEY,
             epoch INTEGER NOT NULL,
             counter INTEGER NOT NULL,
+            keyring INTEGER NOT NULL,
+            writer INTEGER NOT NULL,
             body BLOB NOT NULL,
-            hash BLOB NOT NULL
+            hash BLOB NOT NULL,
+            signature BLOB NOT NULL
         ) STRICT;
         CREATE TABLE head (
             one INTEGER PRIMARY KEY CHECK (one = 1),
@@ -34,7 +43,8 @@ internal static class JournalSchema
             hash BLOB NOT NULL,
             signature BLOB NOT NULL
         ) STRICT;
-        CREATE TABLE key_slot (id BLOB PRIMARY KEY, kind INTEGER NOT NULL, salt BLOB NOT NULL, sealed BLOB NOT NULL, hash BLOB NOT NULL) STRICT;
+        CREATE TABLE keyring (version INTEGER PRIMARY KEY, body BLOB NOT NULL, signer INTEGER NOT NULL, signature BLOB NOT NULL) STRICT;
+        CREATE TABLE key_slot (id BLOB PRIMARY KEY, kind INTEGER NOT NULL, salt BLOB NOT NULL, sealed BLOB NOT NULL) STRICT;
         CREATE TRIGGER event_is_never_changed BEFORE UPDATE ON event
         BEGIN SELECT RAISE(ABORT, 'an event is never changed'); END;
         CREATE TRIGGER event_is_never_deleted BEFORE DELETE ON event
@@ -46,5 +56,9 @@ internal static class JournalSchema
         BEGIN SELECT RAISE(ABORT, 'an epoch is never changed'); END;
         CREATE TRIGGER epoch_is_never_deleted BEFORE DELETE ON epoch
         BEGIN SELECT RAISE(ABORT, 'an epoch is never deleted'); END;
+        CREATE TRIGGER keyring_is_never_changed BEFORE UPDATE ON keyring
+        BEGIN SELECT RAISE(ABORT, 'a keyring is never changed'); END;
+        CREATE TRIGGER keyring_is_never_deleted BEFORE DELETE ON keyring
+        BEGIN SELECT RAISE(ABORT, 'a keyring is never deleted'); END;
         """;
 }

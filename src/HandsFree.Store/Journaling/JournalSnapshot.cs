@@ -17,6 +17,11 @@ internal sealed class JournalSnapshot : IDisposable
         try
         {
             _transaction = Guarded(() => _connection.BeginTransaction(deferred: true));
+            Guarded(() =>
+            {
+                unlocked.Refresh(_connection);
+                return 0;
+            });
             Epochs = Guarded(() => JournalRows.Epochs(_connection));
         }
         catch
@@ -35,9 +40,10 @@ internal sealed class JournalSnapshot : IDisposable
     public IEnumerable<ChainedEvent> From(long first)
     {
         using SqliteCommand command = _connection.CreateCommand();
-        command.CommandText = "SELECT sequence, epoch, counter, body, hash FROM event WHERE sequence >= $first ORDER BY sequence;";
+        command.CommandText = $"SELECT {JournalRows.EventColumns} FROM event WHERE sequence >= $first ORDER BY sequence;";
         command.Parameters.AddWithValue("$first", first);
         byte[] previous = Guarded(() => JournalRows.Hash(_connection, _unlocked.Id, first - 1)) ?? [];
+        long keyring = Guarded(() => JournalRows.KeyringOf(_connection, first - 1));
         using SqliteDataReader reader = Guarded(command.ExecuteReader);
         Func<SealedEvent?> next = () => reader.Read() ? JournalRows.Event(reader) : null;
         for (long expected = first; Guarded(next) is { } entry; expected++)
@@ -47,8 +53,14 @@ internal sealed class JournalSnapshot : IDisposable
                 throw new JournalReadException(JournalErrors.Gap(_unlocked.Path, expected, entry.Sequence));
             }
 
+            // Who was removed can write under the keyring before, and under no later one.
+            if (entry.Keyring < keyring)
+            {
+                throw new JournalReadException(JournalErrors.Altered(_unlocked.Path, entry.Sequence));
+            }
+
             yield return new ChainedEvent(entry, previous);
-            previous = entry.Hash;
+            (previous, keyring) = (entry.Hash, entry.Keyring);
         }
     }
 
@@ -67,6 +79,10 @@ internal sealed class JournalSnapshot : IDisposable
         catch (SqliteException failure)
         {
             throw new JournalReadException(JournalErrors.From(_unlocked.Path, failure), failure);
+        }
+        catch (JournalRemovedException removed)
+        {
+            throw new JournalReadException(removed.Error, removed);
         }
     }
 }

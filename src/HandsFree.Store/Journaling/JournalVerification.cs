@@ -1,3 +1,4 @@
+using HandsFree.Store.Keys;
 using System.Security.Cryptography;
 using HandsFree.Store.Devices;
 using HandsFree.Store.Sealing;
@@ -16,14 +17,17 @@ public static class JournalVerification
     /// <param name="states">Where this device keeps its part of journals.</param>
     /// <param name="options">Waiting time; the defaults where null.</param>
     /// <param name="comparesWithDevice">Whether what this device has seen of the journal must be in it; a backup may be older.</param>
+    /// <param name="signatures">Whether each event's signature is looked at too; the chain alone is much faster.</param>
     /// <returns>What was found, or one line that says why the file can't be looked at.</returns>
     public static (JournalVerdict? Verdict, JournalError? Error) Verify(
-        string path, string states, JournalOptions? options = null, bool comparesWithDevice = true)
+        string path, string states, JournalOptions? options = null, bool comparesWithDevice = true, bool signatures = true)
     {
         string full = Path.GetFullPath(path);
         try
         {
-            return JournalCheck.File(full) is { } wrong ? (null, wrong) : Walk(full, states, options ?? new JournalOptions(), comparesWithDevice);
+            return !File.Exists(full) && Place.JournalAt(states, full) is not null ? (null, JournalErrors.Gone(full))
+                : JournalCheck.File(full) is { } wrong ? (null, wrong)
+                : Walk(full, states, options ?? new JournalOptions(), comparesWithDevice, signatures);
         }
         catch (SqliteException failure)
         {
@@ -44,7 +48,7 @@ public static class JournalVerification
     }
 
     private static (JournalVerdict? Verdict, JournalError? Error) Walk(
-        string path, string states, JournalOptions options, bool comparesWithDevice)
+        string path, string states, JournalOptions options, bool comparesWithDevice, bool signatures)
     {
         using SqliteConnection connection = JournalConnections.Open(path, options, SqliteOpenMode.ReadWrite);
         if (JournalCheck.Marks(path, connection) is { } wrong)
@@ -53,29 +57,33 @@ public static class JournalVerification
         }
 
         using SqliteTransaction snapshot = connection.BeginTransaction(deferred: true);
-        List<string> findings = [.. JournalRows.Integrity(connection, MostFindings)];
-        findings.AddRange(Tables(connection));
+        List<string> findings = [.. JournalRows.Integrity(connection, MostFindings), .. Tables(connection)];
         byte[] id = JournalRows.Id(connection);
-        var (count, hash) = WalkChain(connection, id, findings);
-        JournalHead? head = JournalRows.Head(connection);
-        findings.AddRange(Signature(connection, id, count, hash, head));
-        bool known = DeviceState.Exists(states, id);
-        if (known && comparesWithDevice)
+        (KeyringChain? chain, string? altered) = KeyringChain.Read(JournalRows.Keyrings(connection), id);
+        if (chain is null)
         {
-            using DeviceState device = DeviceState.Open(states, id);
-            findings.AddRange(OfDevice(connection, id, count, head, device));
+            return (new JournalVerdict(JournalConnections.Number(connection, JournalSchema.LastSequence), [.. findings, altered!], DeviceState.Exists(states, id), 0), null);
         }
 
-        return (new JournalVerdict(count, [.. findings.Take(MostFindings)], known, JournalRows.Devices(connection).Count), null);
+        using ChainWalk walk = new(connection, id, chain, signatures, findings);
+        walk.Walk();
+        JournalHead? head = JournalRows.Head(connection);
+        findings.AddRange(Slots(connection, chain));
+        findings.AddRange(Signature(connection, id, walk.Count, walk.Hash, head));
+        bool known = DeviceState.Exists(states, id);
+        using DeviceState? device = known ? DeviceState.Open(states, id, chain.Version > 0) : null;
+        findings.AddRange(Devices(connection, chain, device));
+        if (device is not null && comparesWithDevice)
+        {
+            using Place? place = Place.Open(states, path, id, device);
+            findings.AddRange(OfPlace(connection, id, walk.Count, chain, place));
+        }
+
+        return (new JournalVerdict(walk.Count, [.. findings.Distinct().Take(MostFindings)], known, JournalRows.Devices(connection).Count), null);
     }
 
     private static IEnumerable<string> Tables(SqliteConnection connection)
     {
-        if (JournalRows.BrokenSlots(connection) is > 0 and var broken)
-        {
-            yield return $"{broken} of the keys are not as they were written";
-        }
-
         using SqliteConnection model = new("Data Source=:memory:");
         model.Open();
         JournalConnections.Execute(model, JournalSchema.Create);
@@ -85,44 +93,22 @@ public static class JournalVerification
         }
     }
 
-    private static (long Count, byte[] Hash) WalkChain(SqliteConnection connection, byte[] id, List<string> findings)
+    // Every slot stands in the keyring in force, and every member of it has hers.
+    private static IEnumerable<string> Slots(SqliteConnection connection, KeyringChain chain)
     {
-        Dictionary<long, Epoch> epochs = JournalRows.Epochs(connection);
-        byte[] header = new byte[EventHeader.Size];
-        byte[] previous = EventHeader.Beginning(id);
-        HashSet<(long, long)> sealings = [];
-        long count = 0;
-        foreach (SealedEvent entry in JournalRows.Events(connection))
+        List<KeySlot> slots = JournalRows.Slots(connection);
+        if (chain.Current is not { } current)
         {
-            count++;
-            if (entry.Sequence != count)
-            {
-                findings.Add(entry.Sequence == count + 1 ? $"event {count} is missing" : $"events {count} to {entry.Sequence - 1} are missing");
-                count = entry.Sequence;
-            }
-
-            if (!epochs.TryGetValue(entry.Epoch, out Epoch? epoch))
-            {
-                findings.Add($"event {count}: its epoch {entry.Epoch} is missing");
-            }
-            else
-            {
-                EventHeader.Write(header, epoch, entry.Sequence, entry.Counter, previous);
-                if (!EventHeader.Hash(header, entry.Body).AsSpan().SequenceEqual(entry.Hash))
-                {
-                    findings.Add($"event {count} is not as it was written");
-                }
-            }
-
-            if (!sealings.Add((entry.Epoch, entry.Counter)))
-            {
-                findings.Add($"event {count}: sealed with a nonce that an earlier event has");
-            }
-
-            previous = entry.Hash;
+            return slots is [{ Kind: KeySlotKind.Device }] ? [] : ["the keys are not as they were written"];
         }
 
-        return (count, previous);
+        int strange = slots.Count(slot => current.BySlot(slot) is null);
+        int missing = current.Members.Count - (slots.Count - strange);
+        return
+        [
+            .. strange > 0 ? [$"{strange} of the keys were put in or changed by somebody else"] : Array.Empty<string>(),
+            .. missing > 0 ? [$"{missing} of the keys are missing"] : Array.Empty<string>(),
+        ];
     }
 
     private static IEnumerable<string> Signature(SqliteConnection connection, byte[] id, long count, byte[] hash, JournalHead? head)
@@ -133,30 +119,41 @@ public static class JournalVerification
         }
 
         byte[]? publicKey = JournalRows.Devices(connection).GetValueOrDefault(head.Device);
-        return publicKey is null || !SignedHead.IsSigned(publicKey, SignedHead.Bytes(id, head.Sequence, head.Hash), head.Signature)
+        return publicKey is null || !PublicKeys.HasSigned(publicKey, SignedHead.Bytes(id, head.Sequence, head.Hash), head.Signature)
             ? ["the signature of the end is wrong"]
             : head.Sequence > count ? [$"events {count + 1} to {head.Sequence} are missing at the end"]
             : head.Sequence < count || !head.Hash.AsSpan().SequenceEqual(hash) ? [$"what was signed is not the end: event {head.Sequence} of {count}"]
             : [];
     }
 
-    private static IEnumerable<string> OfDevice(SqliteConnection connection, byte[] id, long count, JournalHead? head, DeviceState device)
+    // A device writes only where a supervisor or the recovery key has let it; as long as nobody is set up, only the one that made the journal.
+    private static IEnumerable<string> Devices(SqliteConnection connection, KeyringChain chain, DeviceState? device)
     {
-        if (head is not null && !JournalRows.Devices(connection).GetValueOrDefault(head.Device, []).AsSpan().SequenceEqual(device.PublicKey))
+        byte[][] allowed = chain.Version > 0 ? [.. chain.All.SelectMany(keyring => keyring.Devices)] : device is null ? [] : [device.PublicKey];
+        return allowed.Length == 0 ? []
+            : [.. JournalRows.Devices(connection).Values.Where(key => !allowed.Any(known => known.AsSpan().SequenceEqual(key))).Select(_ => "written by a device that nobody has let in")];
+    }
+
+    private static IEnumerable<string> OfPlace(SqliteConnection connection, byte[] id, long count, KeyringChain chain, Place? place)
+    {
+        if (place?.Last is not { } seen)
         {
-            yield return "the end is not signed by this device";
+            yield return "what this device remembers of its end is gone";
+            yield break;
         }
 
-        if (device.LastHead() is var (had, hash))
+        if (!(chain.HashOf(seen.Keyring) ?? []).AsSpan().SequenceEqual(seen.KeyringHash))
         {
-            if (had > count)
-            {
-                yield return $"events {count + 1} to {had} are missing at the end: this device has seen them";
-            }
-            else if (!(JournalRows.Hash(connection, id, had) ?? []).AsSpan().SequenceEqual(hash))
-            {
-                yield return $"event {had} is another than this device has seen";
-            }
+            yield return "the list of who may open is another than this device has seen";
+        }
+
+        if (seen.Sequence > count)
+        {
+            yield return $"events {count + 1} to {seen.Sequence} are missing at the end: this device has seen them";
+        }
+        else if (!(JournalRows.Hash(connection, id, seen.Sequence) ?? []).AsSpan().SequenceEqual(seen.Hash))
+        {
+            yield return $"event {seen.Sequence} is another than this device has seen";
         }
     }
 }

@@ -2,7 +2,7 @@ using System.Security.Cryptography;
 
 namespace HandsFree.Store.Keys;
 
-/// <summary>The journal's data key: 32 random bytes, on the disk only wrapped. Disposing of it wipes it from memory.</summary>
+/// <summary>A data key of a journal: 32 random bytes, on the disk only wrapped. Disposing of it wipes it from memory.</summary>
 internal sealed class DataKey : IDisposable
 {
     public const int Size = 32;

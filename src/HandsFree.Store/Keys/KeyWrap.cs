@@ -1,13 +1,12 @@
-using HandsFree.Core.People;
 using System.Buffers.Binary;
 using System.Security.Cryptography;
 using System.Text;
 
 namespace HandsFree.Store.Keys;
 
-/// <summary>Wraps the data key: AES-256-GCM under a key that is used once, because its salt is new with every wrapping. For a person it is
-/// HKDF-SHA-256 over PBKDF2-SHA-256 (600,000 rounds) of the PIN and the device's secret; for the device, of the secret alone; for the
-/// recovery key, of that key alone.</summary>
+/// <summary>Wraps what a slot holds: AES-256-GCM under a key that is used once, because its salt is new with every wrapping. For a person
+/// it is HKDF-SHA-256 over PBKDF2-SHA-256 (600,000 rounds) of PIN or passphrase and the device's secret; for the device, of the secret
+/// alone; for a key on paper, of that key alone.</summary>
 internal sealed class KeyWrap(byte[] journal, byte[]? deviceSecret)
 {
     /// <summary>Rounds of PBKDF2 (OWASP Password Storage Cheat Sheet, 2023, for PBKDF2-HMAC-SHA256).</summary>
@@ -17,46 +16,37 @@ internal sealed class KeyWrap(byte[] journal, byte[]? deviceSecret)
     private const int TagSize = 16;
     private static readonly byte[] Nonce = new byte[12];
 
-    /// <summary>The slot of a credential and, for a person, of a role.</summary>
-    public KeySlot Wrap(DataKey data, Credential credential, Role role)
+    /// <summary>The slot of a credential.</summary>
+    public KeySlot Wrap(ReadOnlySpan<byte> content, Credential credential)
     {
         byte[] salt = RandomNumberGenerator.GetBytes(32);
         byte[] id = Id(credential);
         KeySlotKind kind = Kind(credential);
-        byte[] person = credential is Credential.Person p ? Encoding.UTF8.GetBytes(p.Id) : [];
-        byte[] body = [.. data.Bytes, (byte)role, .. person];
-        byte[] wrapped = new byte[body.Length + TagSize];
+        byte[] wrapped = new byte[content.Length + TagSize];
         using AesGcm aes = Cipher(credential, salt);
-        aes.Encrypt(Nonce, body, wrapped.AsSpan(0, body.Length), wrapped.AsSpan(body.Length), Associated(id, kind));
-        CryptographicOperations.ZeroMemory(body);
+        aes.Encrypt(Nonce, content, wrapped.AsSpan(0, content.Length), wrapped.AsSpan(content.Length), Associated(id, kind));
         return new KeySlot(id, kind, salt, wrapped);
     }
 
-    /// <summary>The data key and who holds it; null where the PIN or the key is wrong.</summary>
-    public (DataKey Key, Holder? Holder)? Unwrap(KeySlot slot, Credential credential)
+    /// <summary>What the slot holds; null where PIN or key is wrong.</summary>
+    public byte[]? Unwrap(KeySlot slot, Credential credential)
     {
-        if (slot.Sealed.Length < DataKey.Size + 1 + TagSize)
+        if (slot.Sealed.Length < TagSize || slot.Kind != Kind(credential))
         {
             return null;
         }
 
-        byte[] body = new byte[slot.Sealed.Length - TagSize];
+        byte[] content = new byte[slot.Sealed.Length - TagSize];
         using AesGcm aes = Cipher(credential, slot.Salt);
         try
         {
-            aes.Decrypt(Nonce, slot.Sealed.AsSpan(0, body.Length), slot.Sealed.AsSpan(body.Length), body, Associated(slot.Id, slot.Kind));
+            aes.Decrypt(Nonce, slot.Sealed.AsSpan(0, content.Length), slot.Sealed.AsSpan(content.Length), content, Associated(slot.Id, slot.Kind));
+            return content;
         }
         catch (AuthenticationTagMismatchException)
         {
             return null;
         }
-
-        Holder? holder = slot.Kind == KeySlotKind.Person
-            ? new Holder(Encoding.UTF8.GetString(body.AsSpan(DataKey.Size + 1)), (Role)body[DataKey.Size])
-            : null;
-        DataKey data = new(body.AsSpan(0, DataKey.Size));
-        CryptographicOperations.ZeroMemory(body);
-        return (data, holder);
     }
 
     /// <summary>The slot's name for a credential.</summary>
@@ -73,6 +63,7 @@ internal sealed class KeyWrap(byte[] journal, byte[]? deviceSecret)
         Credential.Device => KeySlotKind.Device,
         Credential.Person => KeySlotKind.Person,
         Credential.Recovery => KeySlotKind.Recovery,
+        Credential.Emergency => KeySlotKind.Emergency,
         _ => throw new ArgumentOutOfRangeException(nameof(credential), credential, "no such credential"),
     };
 
@@ -82,15 +73,17 @@ internal sealed class KeyWrap(byte[] journal, byte[]? deviceSecret)
     {
         byte[] input = credential switch
         {
-            Credential.Device => Secret,
-            Credential.Person person => [.. Rfc2898DeriveBytes.Pbkdf2(person.Pin.Digits, salt, Rounds, HashAlgorithmName.SHA256, 32), .. Secret],
+            Credential.Device => [.. Secret],
+            Credential.Person person => [.. person.Pin.Stretched(salt), .. Secret],
             Credential.Recovery recovery => recovery.Key.Bytes.ToArray(),
+            Credential.Emergency emergency => emergency.Key.Bytes.ToArray(),
             _ => throw new ArgumentOutOfRangeException(nameof(credential), credential, "no such credential"),
         };
         byte[] key = HKDF.DeriveKey(
-            HashAlgorithmName.SHA256, input, DataKey.Size, salt, [.. "handsfree key slot 2"u8, (byte)Kind(credential), .. journal]);
+            HashAlgorithmName.SHA256, input, DataKey.Size, salt, [.. "handsfree key slot 3"u8, (byte)Kind(credential), .. journal]);
         AesGcm aes = new(key, TagSize);
         CryptographicOperations.ZeroMemory(key);
+        CryptographicOperations.ZeroMemory(input);
         return aes;
     }
 
@@ -98,6 +91,6 @@ internal sealed class KeyWrap(byte[] journal, byte[]? deviceSecret)
     {
         byte[] number = new byte[4];
         BinaryPrimitives.WriteInt32BigEndian(number, (int)kind);
-        return [.. "HFK2"u8, .. journal, .. id, .. number];
+        return [.. "HFK3"u8, .. journal, .. id, .. number];
     }
 }

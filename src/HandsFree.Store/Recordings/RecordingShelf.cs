@@ -6,13 +6,13 @@ using HandsFree.Store.Sealing;
 namespace HandsFree.Store.Recordings;
 
 /// <summary>Recordings beside a journal, one file each, sealed under the journal's key. The file is named by 32 hex digits of chance and
-/// ".hfa"; <see cref="SealedFile"/> "HFA1": the number is when the recording is to be deleted (seconds since 1970, UTC), in the clear so that
+/// ".hfa"; <see cref="SealedFile"/> "HFA2": the number is when the recording is to be deleted (seconds since 1970, UTC), in the clear so that
 /// it can be deleted without the key; the place is the file's name. Nothing else of it can be read without the key.</summary>
 public sealed class RecordingShelf
 {
     private const string Ending = ".hfa";
     private const int NameSize = 16;
-    private static readonly SealedFile Form = new([.. "HFA1"u8], [.. "handsfree recording 1"u8]);
+    private static readonly SealedFile Form = new([.. "HFA2"u8], [.. "handsfree recording 2"u8]);
     private readonly JournalUnlocked _unlocked;
     private readonly string _folder;
 

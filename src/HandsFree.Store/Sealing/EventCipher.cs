@@ -16,7 +16,7 @@ internal sealed class EventCipher : IDisposable
     public EventCipher(DataKey data, ReadOnlySpan<byte> journal, Epoch epoch)
     {
         Span<byte> key = stackalloc byte[DataKey.Size];
-        HKDF.DeriveKey(HashAlgorithmName.SHA256, data.Bytes, key, epoch.Salt, [.. "handsfree journal events 2"u8, .. journal]);
+        HKDF.DeriveKey(HashAlgorithmName.SHA256, data.Bytes, key, epoch.Salt, [.. "handsfree journal events 3"u8, .. journal]);
         _aes = new AesGcm(key, TagSize);
         CryptographicOperations.ZeroMemory(key);
     }

@@ -1,11 +1,11 @@
 namespace HandsFree.Benchmarks.Journals;
 
-/// <summary>The journal's two files as a disk holds them at one moment.</summary>
+/// <summary>The journal's two files, and what the device remembers of its end, as a disk holds them at one moment.</summary>
 internal sealed class Disk
 {
     private readonly Dictionary<string, byte[]> files;
 
-    public Disk(byte[] journal) => files = new() { ["journal.db"] = journal };
+    public Disk(byte[] journal, string placeName, byte[] place) => files = new() { ["journal.db"] = journal, [placeName] = place };
 
     private Disk(Dictionary<string, byte[]> files) => this.files = files;
 

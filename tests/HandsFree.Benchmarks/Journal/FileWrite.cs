@@ -5,7 +5,7 @@ namespace HandsFree.Benchmarks.Journals;
 
 /// <summary>One call of a traced process that changes a file of the journal, flushes it, or announces a number.</summary>
 /// <param name="Kind">What.</param>
-/// <param name="File">The file's name without folder, or empty.</param>
+/// <param name="File">The file's name in the folder, or empty.</param>
 /// <param name="Offset">Where, or the new length.</param>
 /// <param name="Bytes">What was written.</param>
 internal sealed partial record FileWrite(FileWriteKind Kind, string File, long Offset, byte[] Bytes)
@@ -32,13 +32,14 @@ internal sealed partial record FileWrite(FileWriteKind Kind, string File, long O
                 yield return new FileWrite(FileWriteKind.Announced, "", 0, bytes);
             }
 
-            if (!path.StartsWith(folder, StringComparison.Ordinal) || !path.Contains("journal.db", StringComparison.Ordinal))
+            bool isPlace = path.Contains("/places/", StringComparison.Ordinal);
+            if (!path.StartsWith(folder, StringComparison.Ordinal) || (!isPlace && !path.Contains("journal.db", StringComparison.Ordinal)))
             {
                 continue;
             }
 
             // The draft of a new journal becomes the journal: it is the same file.
-            string file = path.EndsWith("-wal", StringComparison.Ordinal) ? "journal.db-wal" : path.EndsWith("-shm", StringComparison.Ordinal) ? "" : "journal.db";
+            string file = isPlace ? System.IO.Path.GetRelativePath(folder, path) : path.EndsWith("-wal", StringComparison.Ordinal) ? "journal.db-wal" : path.EndsWith("-shm", StringComparison.Ordinal) ? "" : "journal.db";
             switch (name)
             {
                 case "lseek":

@@ -45,6 +45,18 @@ public sealed class DoubtTests
         talk.Go("yes").Journal.OfType<ReadingRecorded>().ShouldHaveSingleItem().Confirmed.Reading.Value.ShouldBe(HeartRate.FromPerMinute(72));
     }
 
+    [Fact]
+    public void Two_hearings_never_make_a_meaning_that_was_not_the_last_heard()
+    {
+        // Together they say "yes" with 0.91; what was heard last is "no". Neither is obeyed: it is asked again.
+        Talk talk = Talk.WithMary().Go("pulse seventy two", "(doubtful 0.74 yes | 0.05 no)", "(doubtful 0.48 no | 0.47 yes)");
+
+        talk.State.Kind.ShouldBe(StateKind.AwaitingConfirmation);
+        talk.Said.ShouldContain("Not understood.");
+        talk.Journal.OfType<AttemptDiscarded>().ShouldBeEmpty();
+        talk.Journal.OfType<ReadingRecorded>().ShouldBeEmpty();
+    }
+
     [Theory]
     [InlineData("(margin 0 stop | pulse four six)")]
     [InlineData("(doubtful 0.4 stop | 0.35 pulse four six)")]

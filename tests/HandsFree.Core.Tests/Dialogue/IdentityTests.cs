@@ -20,6 +20,16 @@ public sealed class IdentityTests
     ]);
 
     [Fact]
+    public void Day_and_month_with_another_year_are_another_birthday()
+    {
+        Talk talk = new Talk().Go("room twelve bed b", "yes", "march third nineteen forty two");
+        talk.Said.ShouldStartWith("That does not match.");
+        talk.State.Resident.ShouldBeNull();
+
+        talk.Go("march third nineteen forty one").State.Resident.ShouldBe("r-12b");
+    }
+
+    [Fact]
     public void Digits_without_a_label_identify_by_band_or_by_birthday()
     {
         Talk.WithMary().State.Resident.ShouldBe("r-12b");

@@ -178,7 +178,7 @@ public sealed class RoundTests
     public void An_interrupted_round_goes_on_with_its_rechecks_and_their_count_and_asks_for_identity_again() // Source: safety.md 6.
     {
         Talk talk = Talk.WithMary().Go("temperature one oh one point two", "one zero one point two").Interrupted("aide-2");
-        talk.Said.ShouldBe("The round goes on. Room and bed?");
+        talk.Said.ShouldBe("The round goes on. Recheck waits: room 12 bed B, temperature. Room and bed?");
         talk.Go("room twelve bed b", "yes", "march third").Said.ShouldBe("Ready. Let the resident rest, then measure.");
         talk.Transcript.ShouldContain("[timer recheck temperature");
         talk.Go("one zero one point two", "one zero one point two");

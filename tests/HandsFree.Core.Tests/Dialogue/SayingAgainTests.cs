@@ -1,3 +1,4 @@
+using HandsFree.Core.Observations;
 using HandsFree.Core.Dialogue;
 using HandsFree.Core.Journal;
 using HandsFree.Core.Quantities;
@@ -18,6 +19,28 @@ public sealed class SayingAgainTests
         talk.Go("count", "(played)", "(timer count)", "thirty nine");
         talk.Said.ShouldBe("Pulse, three nine in thirty seconds, makes seven eight. Say again what you counted, digit by digit.");
         talk.Go(again).Journal.OfType<ReadingRecorded>().ShouldHaveSingleItem().Confirmed.Reading.Value.ShouldBe(HeartRate.FromPerMinute(78));
+    }
+
+    [Fact]
+    public void More_that_is_said_with_the_second_saying_is_read_back_and_kept()
+    {
+        Talk talk = Talk.WithMary().Go("blood pressure one nine zero over seven zero", "blood pressure one nine zero over seven zero left arm sitting");
+        talk.Said.ShouldBe("Blood pressure, one nine zero over seven zero, left arm, sitting.");
+        talk.Journal.OfType<ReadingRecorded>().ShouldBeEmpty();
+
+        talk.Go("yes").Journal.OfType<ReadingRecorded>().ShouldHaveSingleItem().Confirmed.Reading.How
+            .ShouldBe(new Circumstances { Arm = Arm.Left, Position = BodyPosition.Sitting, MinutesRested = 0 });
+    }
+
+    [Fact]
+    public void An_arm_that_must_not_be_used_is_refused_with_the_second_saying_too()
+    {
+        // Source: clinical-rules 5.1; the resident of room four has a fistula in the left arm (invented).
+        Talk talk = new Talk(rules: Core.Rules.Rulebook.Load().Rulebook).Go("room four", "yes", "january ninth", "was resting",
+            "blood pressure one nine zero over seven zero", "blood pressure one nine zero over seven zero left arm");
+
+        talk.State.Kind.ShouldBe(StateKind.AwaitingValue);
+        talk.Journal.OfType<ReadingRecorded>().ShouldBeEmpty();
     }
 
     [Fact]

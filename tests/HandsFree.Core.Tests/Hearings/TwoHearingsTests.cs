@@ -41,6 +41,18 @@ public sealed class TwoHearingsTests
         TwoHearings.Together([P(15, 0.8)], [P(15, 0.9)], [15]).ShouldBeEmpty();
 
     [Fact]
+    public void What_a_hearing_does_not_list_has_there_no_more_than_the_least_of_what_it_lists()
+    {
+        // By hand: the first hearing lists 15 (0.25) and 50 (0.05), the rest of 0.7 is none of these. 40 is not on its list: at most 0.05, not
+        // 0.7. w(40) = 0.05 * 0.6, w(15) = 0.25 * 0.3, w(50) = 0.05 * 0.1 (what the second lacks, none, bounds it), w(none) = 0.7 * 0.1.
+        var both = TwoHearings.Together([P(15, 0.25), P(50, 0.05)], [P(40, 0.6), P(15, 0.3)], []);
+
+        both[0].Value.ShouldBe(15);
+        both[0].Probability.ShouldBe(0.075 / (0.075 + 0.03 + 0.005 + 0.07), 1e-9);
+        both.First(p => p.Value == 40).Probability.ShouldBe(0.03 / (0.075 + 0.03 + 0.005 + 0.07), 1e-9);
+    }
+
+    [Fact]
     public void A_hearing_of_nothing_changes_nothing()
     {
         var alone = TwoHearings.Together([P(15, 0.8), P(50, 0.1)], [], []);

@@ -28,11 +28,14 @@ internal sealed class Entries
         return this;
     }
 
-    public Entries Reading(string text, bool recheck = false, string? amends = null)
+    public Entries Reading(string text, bool recheck = false, string? amends = null) => ReadingOf(TimeSpan.Zero, text, recheck, amends);
+
+    /// <summary>A reading measured so long after now; before it where negative.</summary>
+    public Entries ReadingOf(TimeSpan after, string text, bool recheck = false, string? amends = null)
     {
         Reading reading = Notation.Reading(text);
         var heard = new Heard(text, 0.9, null, null, null, Typed: false, Now);
-        Confirmed confirmed = ReadBack.Of(new Understood(heard, reading), text, Now).ByYes(heard, new Attribution("aide-1", Now, Now));
+        Confirmed confirmed = ReadBack.Of(new Understood(heard, reading), text, Now).ByYes(heard, new Attribution("aide-1", Now + after, Now, Late: after < TimeSpan.Zero));
         return Add(id => new ReadingRecorded(id, "aide-1", Now, Resident, confirmed, new Decision(Outcome.Accept, null, [], false, "0123"), recheck, amends));
     }
 

@@ -92,6 +92,7 @@ public sealed class PresentEventsTests
                 1 => new ReportOpened($"e{i}", "a", at, resident, ReportUrgency.ThisShift, VitalSign.Pulse, Last(all, resident), "pulse", ["rule"]),
                 2 when all.OfType<ReportOpened>().LastOrDefault() is { } report => new ReportAcknowledged($"e{i}", "n", at, report.Id),
                 3 when Last(all, resident) is [var last] => new EnteredInError($"e{i}", "a", at, resident, last, "undo"),
+                4 when Last(all, resident) is [var last] => new RecheckAsked($"e{i}", "a", at, resident, VitalSign.Pulse, last, "rule", "Count again.", at),
                 _ => Reading($"e{i}", resident, HeartRate.FromPerMinute(60 + random.Next(40)), at),
             });
         }

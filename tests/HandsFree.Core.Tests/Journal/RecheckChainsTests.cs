@@ -75,16 +75,44 @@ public sealed class RecheckChainsTests
     {
         Entries entries = new Entries().Reading("temperature 99.2 F mouth").Recheck(VitalSign.Temperature, "1", minutes: 240);
 
-        RecheckChains.Waiting(entries.All, entries.Now).ShouldHaveSingleItem().WaitsForLater.ShouldBeTrue();
+        RecheckChains.Waiting(entries.All).ShouldHaveSingleItem().WaitsForLater.ShouldBeTrue();
     }
 
     [Fact]
-    public void A_recheck_that_was_never_done_waits_no_more_after_half_a_day()
+    public void A_recheck_that_was_never_done_waits_however_long_ago_it_was_due()
     {
-        Entries entries = new Entries().Reading("pulse 132").Recheck(VitalSign.Pulse, "1");
+        Entries entries = new Entries().Reading("pulse 132").Recheck(VitalSign.Pulse, "1").After(TimeSpan.FromDays(3)).Reading("temperature 98.6 F");
 
-        RecheckChains.Waiting(entries.All, entries.Now + RecheckChains.Lapse).ShouldHaveSingleItem();
-        RecheckChains.Waiting(entries.All, entries.Now + RecheckChains.Lapse + TimeSpan.FromSeconds(1)).ShouldBeEmpty();
+        RecheckChains.Waiting(entries.All).ShouldHaveSingleItem().Sign.ShouldBe(VitalSign.Pulse);
+    }
+
+    [Fact]
+    public void A_recheck_waits_no_more_once_a_nurse_has_acknowledged_its_report()
+    {
+        Entries entries = new Entries().Reading("pulse 132").Recheck(VitalSign.Pulse, "1").Report(VitalSign.Pulse, "1");
+        RecheckChains.Waiting(entries.All).ShouldHaveSingleItem();
+
+        RecheckChains.Waiting(entries.Acknowledged("3").All).ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void The_acknowledgement_of_another_report_ends_no_recheck()
+    {
+        Entries entries = new Entries().Reading("bp 190/90").Report(VitalSign.BloodPressure, "1").Reading("pulse 132").Recheck(VitalSign.Pulse, "3").Acknowledged("2");
+
+        RecheckChains.Waiting(entries.All).ShouldHaveSingleItem().Sign.ShouldBe(VitalSign.Pulse);
+    }
+
+    [Fact]
+    public void A_recheck_waits_no_more_where_its_reading_was_entered_in_error() =>
+        RecheckChains.Waiting(new Entries().Reading("pulse 132").Recheck(VitalSign.Pulse, "1").InError("1").All).ShouldBeEmpty();
+
+    [Fact]
+    public void A_value_measured_before_and_entered_late_is_no_recheck()
+    {
+        Entries entries = new Entries().Reading("pulse 132").Recheck(VitalSign.Pulse, "1").ReadingOf(TimeSpan.FromMinutes(-40), "pulse 80");
+
+        RecheckChains.Waiting(entries.All).ShouldHaveSingleItem();
     }
 
     [Fact]
@@ -92,7 +120,7 @@ public sealed class RecheckChainsTests
     {
         Entries entries = new Entries().Reading("bp 190/90").Recheck(VitalSign.BloodPressure, "1", minutes: 5).Reading("pulse 132").Recheck(VitalSign.Pulse, "3");
 
-        RecheckChains.Waiting(entries.All, entries.Now).Select(c => c.Sign).ShouldBe([VitalSign.Pulse, VitalSign.BloodPressure]);
+        RecheckChains.Waiting(entries.All).Select(c => c.Sign).ShouldBe([VitalSign.Pulse, VitalSign.BloodPressure]);
     }
 
     /// <summary>What a conversation did is what the journal says of it.</summary>
@@ -102,12 +130,12 @@ public sealed class RecheckChainsTests
         IRulebook rules = Rulebook.Load().Rulebook.ShouldNotBeNull();
         Talk talk = Talk.WithMary(rules: rules).Go("blood pressure one eight six over eight eight", "one eight six over eight eight", "no");
 
-        RecheckChain chain = RecheckChains.Waiting(talk.Journal, talk.Journal[^1].At).ShouldHaveSingleItem();
+        RecheckChain chain = RecheckChains.Waiting(talk.Journal).ShouldHaveSingleItem();
 
         chain.Resident.ShouldBe("r-12b");
         chain.Waiting.ShouldNotBeNull().Rule.ShouldBe("pressure.high");
         chain.Waiting.DueAt.ShouldBe(chain.Waiting.At + TimeSpan.FromMinutes(5));
     }
 
-    private static RecheckChain Pulse(Entries entries) => RecheckChains.Of(entries.All, Entries.Resident, entries.Now)[VitalSign.Pulse];
+    private static RecheckChain Pulse(Entries entries) => RecheckChains.Of(entries.All, Entries.Resident)[VitalSign.Pulse];
 }

@@ -22,7 +22,7 @@ public sealed class BadJournalTests
     [InlineData("zero bytes", "the file has zero bytes")]
     [InlineData("not SQLite", "not a SQLite file")]
     [InlineData("another application", "a SQLite file of another application (id 1234)")]
-    [InlineData("newer", "written by a newer version (format 9, this program knows 2); use the newer program")]
+    [InlineData("newer", "written by a newer version (format 9, this program knows 3); use the newer program")]
     [InlineData("another device", "written on another device; bring a backup of it in")]
     [InlineData("no PIN", "locked; give a person and PIN")]
     [InlineData("wrong PIN", "no such person with that PIN")]
@@ -84,7 +84,7 @@ public sealed class BadJournalTests
                 string elsewhere = home.At("elsewhere");
                 return name => name == "HANDSFREE_STATE" ? elsewhere : null;
             default:
-                home.With("pin", "240713").With("wrong", "nurse-1 583920");
+                home.With("pin", "heron lamp 24").With("wrong", "nurse-1 quiet boat 58");
                 CommandRun.With(home, s => s with { Variable = name => name == "HANDSFREE_NEW_PIN_FILE" ? home.At("pin") : s.Variable(name) }, "people", "add", "nurse-1", "--role", "supervisor").Code.ShouldBe(0);
                 return name => kind == "wrong PIN" && name == "HANDSFREE_PIN_FILE" ? home.At("wrong") : null;
         }

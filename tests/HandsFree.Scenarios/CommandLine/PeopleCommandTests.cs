@@ -14,7 +14,7 @@ public sealed class PeopleCommandTests
     public void A_supervisor_is_set_up_first_then_a_PIN_is_needed_and_looks_are_noted()
     {
         using TemporaryHome home = InventedHome.AfterTheRound();
-        home.With("pin", "240713").With("unlock", "nurse-1 240713");
+        home.With("pin", "heron lamp 24").With("unlock", "nurse-1 heron lamp 24");
 
         CommandRun.Of(home, "people", "add", "aide-7", "--role", "aide").Error.ShouldContain("the first person to be set up is a supervisor");
         CommandRun added = With(home, [("HANDSFREE_NEW_PIN_FILE", "pin")], "people", "add", "nurse-1", "--role", "supervisor");
@@ -35,14 +35,14 @@ public sealed class PeopleCommandTests
     public void A_lost_PIN_is_replaced_with_the_recovery_key()
     {
         using TemporaryHome home = InventedHome.AfterTheRound();
-        home.With("pin", "240713").With("other", "583920");
+        home.With("pin", "heron lamp 24").With("other", "quiet boat 58");
         string paper = With(home, [("HANDSFREE_NEW_PIN_FILE", "pin")], "people", "add", "nurse-1", "--role", "supervisor").Lines[^1].Trim();
-        home.With("paper", paper).With("unlock", "nurse-1 583920");
+        home.With("paper", paper).With("unlock", "nurse-1 quiet boat 58");
 
         CommandRun run = With(home, [("HANDSFREE_RECOVERY_FILE", "paper"), ("HANDSFREE_NEW_PIN_FILE", "other")], "people", "recover", "nurse-1");
 
         run.Code.ShouldBe(0, run.Error);
-        With(home, [("HANDSFREE_PIN_FILE", "unlock")], "journal", "list").Out.ShouldContain("new PIN: nurse-1, by nurse-1 with the recovery key");
+        With(home, [("HANDSFREE_PIN_FILE", "unlock")], "journal", "list").Out.ShouldContain("new PIN: nurse-1, by recovery-key with the recovery key");
     }
 
     [Fact]
@@ -54,7 +54,7 @@ public sealed class PeopleCommandTests
         CommandRun.Of(home, "journal", "backup", backup).Out.ShouldContain("a backup of 6 events, verified");
         CommandRun.Of(home, "journal", "restore", backup).Error.ShouldContain("nothing is overwritten");
         File.Delete(home.Folder.JournalFile);
-        CommandRun.Of(home, "journal", "restore", backup).Out.ShouldContain("restored, 6 events, verified");
+        CommandRun.Of(home, "journal", "restore", backup).Out.ShouldContain("restored, 7 events, verified");
 
         CommandRun.Of(home, "journal", "list").Out.ShouldContain("restored from a backup of 6 events, by device");
         CommandRun.Of(home, "journal", "verify").Code.ShouldBe(0);
@@ -126,7 +126,7 @@ public sealed class PeopleCommandTests
     public void A_person_sets_her_own_spoken_digits_and_nobody_elses()
     {
         using TemporaryHome home = InventedHome.AfterTheRound();
-        home.With("pin", "240713").With("other", "583920").With("unlock", "nurse-1 240713").With("hers", "aide-7 583920").With("digits", "4711");
+        home.With("pin", "heron lamp 24").With("other", "583920").With("unlock", "nurse-1 heron lamp 24").With("hers", "aide-7 583920").With("digits", "4711");
         With(home, [("HANDSFREE_NEW_PIN_FILE", "pin")], "people", "add", "nurse-1", "--role", "supervisor");
         With(home, [("HANDSFREE_PIN_FILE", "unlock"), ("HANDSFREE_NEW_PIN_FILE", "other")], "people", "add", "aide-7", "--role", "aide").Code.ShouldBe(0);
 

@@ -140,7 +140,7 @@ public sealed class PageCommandTests
     public void A_look_is_an_event_and_its_person_stands_on_the_page()
     {
         using TemporaryHome home = InventedHome.AfterTheRound();
-        home.With("pin", "240713").With("unlock", "nurse-1 240713");
+        home.With("pin", "heron lamp 24").With("unlock", "nurse-1 heron lamp 24");
         CommandRun With(string variable, string file, params string[] args) =>
             CommandRun.With(home, s => s with { Variable = name => name == variable ? home.At(file) : s.Variable(name) }, args);
         With("HANDSFREE_NEW_PIN_FILE", "pin", "people", "add", "nurse-1", "--role", "supervisor").Code.ShouldBe(0);

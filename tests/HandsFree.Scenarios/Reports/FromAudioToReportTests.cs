@@ -25,7 +25,7 @@ public sealed class FromAudioToReportTests
 
         string list = Run(home, "demo", "report", "list").Lines.ShouldHaveSingleItem();
         list.ShouldContain("room 26: open, report this shift, blood pressure 187/86 mmHg, then 198/72 mmHg");
-        home.With("nurse.unlock", "nurse-1 583920").With("nurse.new", "583920");
+        home.With("nurse.unlock", "nurse-1 quiet boat 58").With("nurse.new", "quiet boat 58");
         Run(home, "demo", "people", "add", "nurse-1", "--role", "nurse").Code.ShouldBe(0);
 
         Run(home, "demo", "report", "told", "26").Code.ShouldBe(0);

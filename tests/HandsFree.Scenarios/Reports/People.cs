@@ -7,7 +7,7 @@ namespace HandsFree.Scenarios.Reports;
 internal static class People
 {
     private static readonly (string Person, string Role, string Pin)[] All =
-        [("super-1", "supervisor", "240713"), ("nurse-1", "nurse", "583920"), ("aide-7", "aide", "719284")];
+        [("super-1", "supervisor", "heron lamp 24"), ("nurse-1", "nurse", "quiet boat 58"), ("aide-7", "aide", "719284")];
 
     /// <summary>Sets the three up.</summary>
     public static TemporaryHome WithPeople(this TemporaryHome home)

@@ -43,6 +43,16 @@ public sealed class ReportCommandTests
         list.ShouldContain(l => l.Contains("viewed by nurse-1: report show s-4", StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void A_value_that_must_be_told_and_waits_for_its_recheck_is_on_the_list_of_reports()
+    {
+        using TemporaryHome home = InventedHome.AtTheChangeOfShift().WithPeople();
+
+        home.As("nurse-1", "report", "list").Lines[1].ShouldBe("t-2  room 14: recheck waits, not done: report this shift, temperature 100.2 °F, 2026-03-03 09:50");
+        string json = home.As("nurse-1", "report", "list", "--json").Lines[1];
+        JsonDocument.Parse(json).RootElement.GetProperty("state").GetString().ShouldBe("recheck waits");
+    }
+
     [Theory]
     [InlineData("aide-7", "an aide can't", "report", "acknowledge", Report)]
     [InlineData("aide-7", "entered by a nurse", "report", "told", Report, "--to", "family")]

@@ -24,7 +24,7 @@ public sealed class LockedSessionTests
     [Fact] // Source: clinical-rules 8.4, E-13.
     public void Ten_minutes_without_anything_accepted_lock_and_her_PIN_unlocks_to_the_room_and_bed()
     {
-        Queue<string> typed = new(["111222", "goodbye", DemoPerson.Digits, "goodbye"]);
+        Queue<string> typed = new(["111222", "goodbye", DemoPerson.Passphrase, "goodbye"]);
         using SessionRig rig = new(withPerson: true)
         {
             TypesAt = note => note is SessionNote.Said { Text: "Locked. Type your PIN." or "That does not unlock." or "Again: That does not unlock." or "The round goes on. Room and bed?" } ? typed.Dequeue() : null,
@@ -48,7 +48,7 @@ public sealed class LockedSessionTests
         all.ShouldNotContain("Ann");
         all.ShouldNotContain("12");
         all.ShouldNotContain("pulse", Case.Insensitive);
-        all.ShouldNotContain(DemoPerson.Digits);
+        all.ShouldNotContain(DemoPerson.Passphrase);
     }
 
     [Fact]
@@ -98,17 +98,17 @@ public sealed class LockedSessionTests
         using HomeJournal journal = DemoPerson.SetUp(home.Folder, "aide", CommandRun.Quiet with { Time = time }).Journal!;
         ISessionKey key = HolderKey.Of(journal)!;
 
-        key.Typed("no PIN at all").ShouldBe(new PersonCheck(false, TimeSpan.Zero)); // not counted
+        key.Typed("no PIN").ShouldBe(new PersonCheck(false, TimeSpan.Zero)); // not counted
         key.Typed("111222").ShouldBe(new PersonCheck(false, TimeSpan.Zero));
         key.Typed("111222").ShouldBe(new PersonCheck(false, TimeSpan.Zero));
         key.Typed("111222").ShouldBe(new PersonCheck(false, TimeSpan.FromSeconds(30)));
-        key.Typed(DemoPerson.Digits).ShouldBe(new PersonCheck(false, TimeSpan.FromSeconds(30))); // even the right one waits
+        key.Typed(DemoPerson.Passphrase).ShouldBe(new PersonCheck(false, TimeSpan.FromSeconds(30))); // even the right one waits
         time.Advance(TimeSpan.FromSeconds(31));
         key.Typed("111222").ShouldBe(new PersonCheck(false, TimeSpan.FromSeconds(60)));
         Store.Journaling.Journal.Open(home.Folder.JournalFile, new Store.Journaling.JournalAccess(home.States, DemoPerson.CredentialOf("aide"), time))
             .Error!.Problem.ShouldBe(Store.Journaling.JournalProblem.LockedOut);
         time.Advance(TimeSpan.FromSeconds(61));
-        key.Typed(DemoPerson.Digits).ShouldBe(new PersonCheck(true, TimeSpan.Zero));
+        key.Typed(DemoPerson.Passphrase).ShouldBe(new PersonCheck(true, TimeSpan.Zero));
         key.Typed("111222").ShouldBe(new PersonCheck(false, TimeSpan.Zero)); // the count began anew
     }
 

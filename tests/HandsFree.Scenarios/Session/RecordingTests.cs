@@ -45,7 +45,7 @@ public sealed class RecordingTests
         Path.GetFileNameWithoutExtension(file).ShouldBe(kept.Clip);
         byte[] bytes = File.ReadAllBytes(file);
         bytes.AsSpan().IndexOf("RIFF"u8).ShouldBe(-1);
-        Encoding.ASCII.GetString(bytes, 0, 4).ShouldBe("HFA1");
+        Encoding.ASCII.GetString(bytes, 0, 4).ShouldBe("HFA2");
         CommandRun list = CommandRun.Of(home, "journal", "audio", "list");
         list.Code.ShouldBe(0, list.Error);
         list.Out.ShouldContain("approved by Dora Head, 2026-02-01");

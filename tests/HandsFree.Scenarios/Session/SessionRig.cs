@@ -29,7 +29,7 @@ internal sealed class SessionRig : IDisposable
 
     /// <summary>A rig.</summary>
     /// <param name="journal">How the journal is opened.</param>
-    /// <param name="withPerson">An aide with a PIN (<see cref="DemoPerson.Digits"/>) has opened it.</param>
+    /// <param name="withPerson">An aide with a PIN (<see cref="DemoPerson.Passphrase"/>) has opened it.</param>
     public SessionRig(JournalOptions? journal = null, bool withPerson = false)
     {
         Clock = new DemoClock(CommandRun.Now, TimeZoneInfo.Utc);
@@ -142,7 +142,7 @@ internal sealed class SessionRig : IDisposable
         using SessionLoop loop = new(new SessionParts
         {
             Machine = new DialogueMachine(Rulebook.Load().Rulebook!, Roster, new DialogueSettings { SamplePhrases = Grammars.Examples, UnlocksBySpokenDigits = SpokenUnlock }),
-            Journal = new EventJournal<JournalEvent>(bytes, e => Encode(e), b => JournalEventCodec.Decode(b.Span)),
+            Journal = new EventJournal<JournalEvent>(bytes, e => Encode(e), b => JournalEventCodec.Decode(b.Body.Span)),
             Microphone = room,
             PressToTalk = PressToTalk,
             Loudspeaker = speaker,

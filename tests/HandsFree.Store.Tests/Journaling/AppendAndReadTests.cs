@@ -107,7 +107,7 @@ public sealed class AppendAndReadTests : IDisposable
     public void Typed_events_go_through_the_codec_that_comes_in()
     {
         using IJournal bytes = _folder.Open();
-        EventJournal<int> journal = new(bytes, number => BitConverter.GetBytes(number), body => BitConverter.ToInt32(body.Span));
+        EventJournal<int> journal = new(bytes, number => BitConverter.GetBytes(number), entry => BitConverter.ToInt32(entry.Body.Span));
 
         journal.Append(-7).ShouldBe(1);
         journal.AppendAll([int.MaxValue, 0]).ShouldBe(3);

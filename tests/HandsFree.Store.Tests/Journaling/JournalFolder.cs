@@ -1,3 +1,4 @@
+using System.Text;
 using Microsoft.Data.Sqlite;
 using HandsFree.Store.Journaling;
 using HandsFree.Store.Keys;
@@ -36,6 +37,25 @@ internal sealed class JournalFolder : IDisposable
         opening.TryGet(out Journal? journal, out JournalError? error).ShouldBeFalse();
         journal.ShouldBeNull();
         return error!;
+    }
+
+    /// <summary>Puts a backup where the journal is gone.</summary>
+    /// <param name="backup">The backup.</param>
+    /// <param name="credential">Who does it; the device alone where null.</param>
+    /// <param name="target">Another place than the journal's.</param>
+    public (JournalVerdict? Verdict, JournalError? Error) Restore(string backup, Credential? credential = null, string? target = null) =>
+        JournalBackup.Restore(backup, target ?? Path, Access with { Credential = credential ?? new Credential.Device() }, null, Told);
+
+    /// <summary>The event that a restore writes, as the tests write it.</summary>
+    public static IReadOnlyList<ReadOnlyMemory<byte>> Told(JournalRestoring restoring) =>
+        [Encoding.UTF8.GetBytes($"restored {restoring.Events}, lost {restoring.Lost}"), "a supervisor was set up"u8.ToArray()];
+
+    /// <summary>Opens the journal as somebody, which must succeed.</summary>
+    public Journal OpenAs(Credential credential)
+    {
+        JournalOpening opening = Journal.Open(Path, Access with { Credential = credential });
+        opening.Error.ShouldBeNull();
+        return opening.Journal!;
     }
 
     /// <summary>The file through SQLite alone, as another program would open it.</summary>

@@ -16,8 +16,8 @@ public sealed class NeverChangedTests : IDisposable
     [InlineData("UPDATE event SET sequence = 3 WHERE sequence = 2;", "an event is never changed")]
     [InlineData("DELETE FROM event WHERE sequence = 2;", "an event is never deleted")]
     [InlineData("DELETE FROM event;", "an event is never deleted")]
-    [InlineData("INSERT INTO event VALUES (4, 1, 9, x'00', x'00');", "an event follows the last one")]
-    [InlineData("INSERT OR REPLACE INTO event VALUES (1, 1, 9, x'00', x'00');", "an event follows the last one")]
+    [InlineData("INSERT INTO event VALUES (4, 1, 9, 0, 0, x'00', x'00', x'');", "an event follows the last one")]
+    [InlineData("INSERT OR REPLACE INTO event VALUES (1, 1, 9, 0, 0, x'00', x'00', x'');", "an event follows the last one")]
     public void Another_program_that_opens_the_file_can_not_rewrite_it(string statement, string refusal)
     {
         using (IJournal journal = _folder.Open())
@@ -40,8 +40,8 @@ public sealed class NeverChangedTests : IDisposable
         _folder.Open().Dispose();
         using SqliteConnection connection = _folder.OpenWithSqlite();
 
-        Should.Throw<SqliteException>(() => connection.Run("INSERT INTO event VALUES (1, 1, 1, 'text', x'00');"));
-        Should.Throw<SqliteException>(() => connection.Run("INSERT INTO event VALUES (1, 1, 1, NULL, x'00');"));
+        Should.Throw<SqliteException>(() => connection.Run("INSERT INTO event VALUES (1, 1, 1, 0, 0, 'text', x'00', x'');"));
+        Should.Throw<SqliteException>(() => connection.Run("INSERT INTO event VALUES (1, 1, 1, 0, 0, NULL, x'00', x'');"));
     }
 
     [Fact]
@@ -70,7 +70,7 @@ public sealed class NeverChangedTests : IDisposable
 
         connection.Ask("PRAGMA journal_mode;").ShouldBe("wal");
         connection.Ask("PRAGMA application_id;").ShouldBe(0x48464A31L);
-        connection.Ask("PRAGMA user_version;").ShouldBe(2L);
+        connection.Ask("PRAGMA user_version;").ShouldBe(3L);
         Directory.GetFiles(_folder.Folder, "*.new-*").ShouldBeEmpty();
     }
 }

@@ -45,14 +45,14 @@ public sealed class SealedTests : IDisposable
         Append("three, on the first copy");
         used.AddRange(Used());
         File.Delete(_folder.Path);
-        JournalBackup.Restore(backup, _folder.Path, _folder.States, null).Error.ShouldBeNull();
+        _folder.Restore(backup).Error.ShouldBeNull();
         Append("three, but another one");
         used.AddRange(Used().Where(nonce => !used.Contains(nonce)));
 
-        // Four different sealings that stand; the one whose write failed took the counter 2.
-        used.Count.ShouldBe(4);
-        used.Select(nonce => nonce.Salt).Distinct().Count().ShouldBe(3);
-        used.Select(nonce => nonce.Counter).ShouldBe([1L, 3L, 1L, 1L]);
+        // Five different sealings that stand, one of them that of the restoring; the one whose write failed took the counter 2.
+        used.Count.ShouldBe(5);
+        used.Select(nonce => nonce.Salt).Distinct().Count().ShouldBe(4);
+        used.Select(nonce => nonce.Counter).ShouldBe([1L, 3L, 1L, 1L, 1L]);
     }
 
     [Fact]
@@ -75,7 +75,7 @@ public sealed class SealedTests : IDisposable
     [InlineData("DELETE FROM event WHERE sequence = 3;", "events 3 to 3 are missing at the end")]
     [InlineData("DELETE FROM head;", "the signature of the end is missing")]
     [InlineData("UPDATE head SET sequence = 2, hash = (SELECT hash FROM event WHERE sequence = 2);", "the signature of the end is wrong")]
-    [InlineData("UPDATE key_slot SET salt = zeroblob(32);", "1 of the keys are not as they were written")]
+    [InlineData("DELETE FROM key_slot;", "the keys are not as they were written")]
     public void What_was_changed_by_force_is_named_without_a_PIN(string statement, string finding)
     {
         using (IJournal journal = _folder.Open())
@@ -126,31 +126,6 @@ public sealed class SealedTests : IDisposable
     }
 
     [Fact]
-    public void A_journal_of_format_1_is_sealed_when_it_is_opened()
-    {
-        byte[] plain = Encoding.UTF8.GetBytes("plain words");
-        using (SqliteConnection connection = _folder.OpenWithSqlite())
-        {
-            connection.Run($"""
-                PRAGMA application_id = {0x48464A31};
-                PRAGMA user_version = 1;
-                CREATE TABLE event (sequence INTEGER PRIMARY KEY, body BLOB NOT NULL) STRICT;
-                INSERT INTO event VALUES (1, CAST('first, in plain words' AS BLOB)), (2, CAST('second' AS BLOB));
-                PRAGMA journal_mode = WAL;
-                """);
-        }
-
-        using (IJournal journal = _folder.Open())
-        {
-            journal.ReadFrom(1).Select(entry => Encoding.UTF8.GetString(entry.Body.Span)).ShouldBe(["first, in plain words", "second"]);
-            journal.Append(new byte[] { 3 }).ShouldBe(3);
-        }
-
-        JournalVerification.Verify(_folder.Path, _folder.States).Verdict!.Findings.ShouldBeEmpty();
-        Directory.GetFiles(_folder.Folder, "*", SearchOption.AllDirectories).ShouldAllBe(file => !Holds(file, plain));
-    }
-
-    [Fact]
     public void A_backup_overwrites_nothing_and_neither_does_a_restored_one()
     {
         _folder.Open().Dispose();
@@ -158,7 +133,7 @@ public sealed class SealedTests : IDisposable
         JournalBackup.Make(_folder.Path, backup, _folder.States).Error.ShouldBeNull();
 
         JournalBackup.Make(_folder.Path, backup, _folder.States).Error!.Message.ShouldContain("nothing is overwritten");
-        JournalBackup.Restore(backup, _folder.Path, _folder.States, null).Error!.Message.ShouldContain("nothing is overwritten");
+        _folder.Restore(backup).Error!.Message.ShouldContain("nothing is overwritten");
     }
 
     private static bool Holds(string file, byte[] words)

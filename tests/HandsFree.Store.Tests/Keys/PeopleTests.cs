@@ -1,3 +1,4 @@
+using System.Text;
 using HandsFree.Core.People;
 using HandsFree.Store.Journaling;
 using HandsFree.Store.Keys;
@@ -21,9 +22,9 @@ public sealed class PeopleTests : IDisposable
         SetUp();
 
         Open(new Credential.Device()).Error!.Problem.ShouldBe(JournalProblem.NeedsPin);
-        using Store.Journaling.Journal journal = Open(Ann("240713")).Journal!;
+        using Store.Journaling.Journal journal = Open(Ann("heron lamp 24")).Journal!;
         journal.Holder.ShouldBe(new Holder("ann", Role.Supervisor));
-        journal.ReadFrom(1).ShouldHaveSingleItem().Body.ToArray().ShouldBe([7]);
+        journal.ReadFrom(1).Select(entry => Encoding.UTF8.GetString(entry.Body.Span)).ShouldBe(["\a", "ann", "recovery key"]);
     }
 
     [Fact]
@@ -35,17 +36,17 @@ public sealed class PeopleTests : IDisposable
         Wrong(JournalProblem.WrongPin);
         Wrong(JournalProblem.WrongPin);
         Wrong(JournalProblem.WrongPin).ShouldEndWith("in 30 seconds");
-        Open(Ann("240713")).Error!.Message.ShouldContain("locked after too many wrong PINs; wait 30 seconds");
+        Open(Ann("heron lamp 24")).Error!.Message.ShouldContain("locked after too many wrong PINs; wait 30 seconds");
         _time.Advance(TimeSpan.FromSeconds(31));
         Wrong(JournalProblem.WrongPin).ShouldEndWith("in 60 seconds");
 
         // A clock that was set back begins the wait anew; it shortens nothing.
         _time.AdjustTime(_time.GetUtcNow() - TimeSpan.FromHours(2));
-        Open(Ann("240713")).Error!.Problem.ShouldBe(JournalProblem.LockedOut);
+        Open(Ann("heron lamp 24")).Error!.Problem.ShouldBe(JournalProblem.LockedOut);
         _time.Advance(TimeSpan.FromSeconds(59));
-        Open(Ann("240713")).Error!.Problem.ShouldBe(JournalProblem.LockedOut);
+        Open(Ann("heron lamp 24")).Error!.Problem.ShouldBe(JournalProblem.LockedOut);
         _time.Advance(TimeSpan.FromSeconds(2));
-        Open(Ann("240713")).Journal!.Dispose();
+        Open(Ann("heron lamp 24")).Journal!.Dispose();
         File.ReadAllBytes(_folder.Path).ShouldBe(before);
     }
 
@@ -58,16 +59,19 @@ public sealed class PeopleTests : IDisposable
         string elsewhere = Path.Combine(_folder.Folder, "other.journal");
         string states = Path.Combine(_folder.Folder, "other-state");
         RecoveryKey.TryParse(paper.ToLowerInvariant(), out RecoveryKey? key, out _).ShouldBeTrue();
-        Credential.Person bea = new("bea", PinOf("583920"));
+        Credential.Person bea = new("bea", PinOf("quiet boat 58"));
 
-        JournalBackup.Restore(backup, elsewhere, states, null).Error!.Problem.ShouldBe(JournalProblem.OtherDevice);
-        JournalBackup.Restore(backup, elsewhere, states, (RecoveryKey.New(), bea)).Error!.Problem.ShouldBe(JournalProblem.WrongPin);
+        (JournalVerdict?, JournalError? Error) Take(Credential credential, Credential.Person? supervisor) =>
+            JournalBackup.Restore(backup, elsewhere, new JournalAccess(states, credential, _time), supervisor, JournalFolder.Told);
+
+        Take(new Credential.Device(), null).Error!.Problem.ShouldBe(JournalProblem.OtherDevice);
+        Take(new Credential.Recovery(RecoveryKey.New()), bea).Error!.Problem.ShouldBe(JournalProblem.WrongPin);
         File.Exists(elsewhere).ShouldBeFalse();
-        JournalBackup.Restore(backup, elsewhere, states, (key!, bea)).Error.ShouldBeNull();
+        Take(new Credential.Recovery(key!), bea).Error.ShouldBeNull();
 
         using Store.Journaling.Journal journal = Store.Journaling.Journal.Open(elsewhere, new JournalAccess(states, bea, _time)).Journal!;
-        journal.ReadFrom(1).ShouldHaveSingleItem().Body.ToArray().ShouldBe([7]);
-        journal.Append(new byte[] { 8 }).ShouldBe(2);
+        journal.ReadFrom(1).First().Body.ToArray().ShouldBe([7]);
+        journal.Append(new byte[] { 8 }).ShouldBe(6);
         JournalVerification.Verify(elsewhere, states).Verdict!.Findings.ShouldBeEmpty();
         JournalVerification.Verify(elsewhere, states).Verdict!.Devices.ShouldBe(2);
     }
@@ -76,27 +80,38 @@ public sealed class PeopleTests : IDisposable
     public void A_removed_person_unlocks_no_more()
     {
         SetUp();
-        using (Store.Journaling.Journal journal = Open(Ann("240713")).Journal!)
+        using (Store.Journaling.Journal journal = Open(Ann("heron lamp 24")).Journal!)
         {
-            journal.People.Set("bea", PinOf("583920"), Role.Nurse);
-            journal.People.Remove("bea");
+            journal.People.Set("bea", PinOf("quiet boat 58"), Role.Nurse, "bea"u8.ToArray());
+            journal.People.Remove("bea", "bea went"u8.ToArray());
         }
 
-        Open(new Credential.Person("bea", PinOf("583920"))).Error!.Problem.ShouldBe(JournalProblem.WrongPin);
+        Open(new Credential.Person("bea", PinOf("quiet boat 58"))).Error!.Problem.ShouldBe(JournalProblem.WrongPin);
     }
 
     [Theory]
     [InlineData("12345", "6 to 12 digits")]
     [InlineData("12345a", "6 to 12 digits")]
     [InlineData("1234567890123", "6 to 12 digits")]
-    [InlineData("777777", "not one digit repeated")]
+    [InlineData("777777", "not digits repeated")]
+    [InlineData("121212", "not digits repeated")]
+    [InlineData("123123", "not digits repeated")]
+    [InlineData("12341234", "not digits repeated")]
     [InlineData("234567", "not a run")]
     [InlineData("987654", "not a run")]
+    [InlineData("19310309", "not a year or date")]
+    [InlineData("09031931", "not a year or date")]
+    [InlineData("short 1", "8 to 64 signs")]
+    [InlineData("Password123!", "tried first")]
+    [InlineData("p@ssw0rd2026", "tried first")]
+    [InlineData("abcabcabc", "tried first")]
+    [InlineData("welcomewelcome", "tried first")]
+    [InlineData("ababababab", "tried first")]
     public void A_weak_PIN_is_refused_with_a_line_that_does_not_repeat_it(string digits, string says)
     {
         Pin.TryParse(digits, out _, out string? error).ShouldBeFalse();
         error.ShouldContain(says);
-        error.Replace("123456", "", StringComparison.Ordinal).ShouldNotContain(digits);
+        error.Replace("123456", "", StringComparison.Ordinal).Replace("777777, 121212, 123123", "", StringComparison.Ordinal).ShouldNotContain(digits);
     }
 
     [Fact]
@@ -122,8 +137,8 @@ public sealed class PeopleTests : IDisposable
     {
         using Store.Journaling.Journal journal = Open(new Credential.Device()).Journal!;
         journal.Append(new byte[] { 7 });
-        journal.People.Set("ann", PinOf("240713"), Role.Supervisor);
-        return journal.People.MakeRecovery().ForPaper();
+        journal.People.Set("ann", PinOf("heron lamp 24"), Role.Supervisor, "ann"u8.ToArray());
+        return journal.People.MakeRecovery("recovery key"u8.ToArray()).ForPaper();
     }
 
     private JournalOpening Open(Credential credential) =>
@@ -131,7 +146,7 @@ public sealed class PeopleTests : IDisposable
 
     private string Wrong(JournalProblem problem)
     {
-        JournalError error = Open(Ann("111222")).Error!;
+        JournalError error = Open(Ann("another lamp 9")).Error!;
         error.Problem.ShouldBe(problem);
         return error.Message;
     }

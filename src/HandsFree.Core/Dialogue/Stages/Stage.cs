@@ -113,10 +113,18 @@ internal abstract record Stage(StateKind Kind)
     /// <param name="Events">Its events, for another try.</param>
     /// <param name="Text">What is said once it is saved.</param>
     /// <param name="After">Where it goes on.</param>
-    public sealed record Saving(string Batch, ImmutableList<JournalEvent> Events, string Text, Stage After) : Stage(StateKind.Saving);
+    public sealed record Saving(string Batch, ImmutableList<JournalEvent> Events, string Text, Stage After) : Stage(StateKind.Saving)
+    {
+        /// <summary>The set as it was before an undo, to which it goes back where that can't be written; null where nothing is undone.</summary>
+        public ResidentSet? BeforeUndo { get; init; }
+    }
 
     /// <inheritdoc cref="Saving"/>
-    public sealed record NotSaved(ImmutableList<JournalEvent> Events, string Text, Stage After) : Stage(StateKind.NotSaved);
+    public sealed record NotSaved(ImmutableList<JournalEvent> Events, string Text, Stage After) : Stage(StateKind.NotSaved)
+    {
+        /// <inheritdoc cref="Saving.BeforeUndo"/>
+        public ResidentSet? BeforeUndo { get; init; }
+    }
 
     public sealed record Paused(DateTimeOffset Since, Stage Return) : Stage(StateKind.Paused);
 

@@ -55,7 +55,7 @@ internal static class Always
 
     public static Turn Goodbye(Turn turn)
     {
-        Turn left = turn.Leave("goodbye");
+        Turn left = OpenRechecks.Report(turn.Leave("goodbye"));
         return left.Write(id => new RoundEnded(id, turn.State.Aide, turn.At))
             .Save(Sentence.Join(OpenItems.Of(left.State), "Goodbye."), new Stage.Ended());
     }

@@ -62,6 +62,11 @@ internal static class AwaitingSayingAgainState
         }
 
         var again = new Understood(turn.Heard, reading);
+        if (again.Reading.Value == stage.ReadBack.Reading.Value && again.Reading.How != stage.ReadBack.Reading.How)
+        {
+            return turn.OfferMore(again.Reading, stage.Amends);
+        }
+
         if (stage.ReadBack.BySayingAgain(again, turn.Attribute(stage.ReadBack.Understood, stage.Amends)) is { } confirmed)
         {
             return turn.RecordOrAsk(confirmed, stage.Amends);

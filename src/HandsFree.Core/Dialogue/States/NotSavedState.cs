@@ -21,17 +21,17 @@ internal static class NotSavedState
     public static Turn LoseUnsaved(this Turn turn)
     {
         Turn lost = turn.Lose();
-        Turn said = lost.Say("Not saved. Write it on paper.");
+        Turn said = lost.Say(turn.Stage<Stage.NotSaved>().BeforeUndo is null ? "Not saved. Write it on paper." : "Not removed. Write it on paper.");
         return lost.State.Stage is Stage.Ended ? said.Do(new Effect.End()) : said;
     }
 
     private static Turn Again(Turn turn)
     {
         var stage = turn.Stage<Stage.NotSaved>();
-        return (turn with { ToWrite = stage.Events }).Save(stage.Text, stage.After);
+        return (turn with { ToWrite = stage.Events }).Save(stage.Text, stage.After, stage.BeforeUndo);
     }
 
-    // The value is as if it had never been said; the trail of attempts is kept for the next batch.
+    // The value is as if it had never been said, what was to be removed stays; the trail of attempts is kept for the next batch.
     private static Turn Lose(this Turn turn)
     {
         var stage = turn.Stage<Stage.NotSaved>();
@@ -44,7 +44,7 @@ internal static class NotSavedState
         }
 
         SavedItem? item = turn.Set.Saved.LastOrDefault(s => lost.Contains(s.Events[0]));
-        Turn back = item is null ? kept : kept.With(item.Before);
+        Turn back = (stage.BeforeUndo ?? item?.Before) is { } before ? kept.With(before) : kept;
         return back.Go(back.Set.Base());
     }
 }

@@ -42,7 +42,7 @@ internal static class SavingState
         }
 
         Turn gone = turn with { State = turn.State with { Writing = turn.State.Writing.Remove(batch) } };
-        return gone.Ask(new Stage.NotSaved(stage.Events, stage.Text, stage.After));
+        return gone.Ask(new Stage.NotSaved(stage.Events, stage.Text, stage.After) { BeforeUndo = stage.BeforeUndo });
     }
 
     private static Turn Stop(Turn turn)

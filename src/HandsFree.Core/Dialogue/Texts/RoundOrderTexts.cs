@@ -32,14 +32,15 @@ internal static class RoundOrderTexts
     {
         ImmutableList<string> late =
         [
-            .. RecheckChains.Waiting(turn.State.Journal, turn.At).Where(c => c.Waiting!.DueAt < turn.At)
+            .. RecheckChains.Waiting(turn.State.Journal).Where(c => c.Waiting!.DueAt < turn.At)
                 .Select(c => turn.Parts.Roster.ById(c.Resident) is { } r ? $"{Place(turn.Parts.Roster, r)}, {SignNames.Of(c.Sign)} to recheck" : "")
                 .Where(t => t.Length > 0),
         ];
         return late.IsEmpty ? "" : $"Late: {string.Join("; ", late)}.";
     }
 
-    private static string Place(Roster roster, Resident resident)
+    /// <summary>"room 12 bed B", and why it comes last.</summary>
+    public static string Place(Roster roster, Resident resident)
     {
         string place = HandoverTexts.Place(resident);
         return $"{char.ToLowerInvariant(place[0])}{place[1..]}{(resident.Isolation is { } why ? $", {why} isolation" : RoundOrder.IsIsolated(roster, resident) ? ", isolation room" : "")}";

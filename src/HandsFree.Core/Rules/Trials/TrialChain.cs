@@ -8,6 +8,10 @@ namespace HandsFree.Core.Rules.Trials;
 internal sealed class TrialChain
 {
     private const int MostRechecks = 2;
+
+    // In the round a recheck waits until it is done. In old readings nobody wrote what was a recheck: one so long after it was due counts as
+    // the first of another chain (common practice, no source).
+    private static readonly TimeSpan Lapse = TimeSpan.FromHours(12);
     private DateTimeOffset last;
     private DateTimeOffset? lapses;
     private Outcome reported = Outcome.Accept;
@@ -28,7 +32,7 @@ internal sealed class TrialChain
         Recheck? recheck = Asked < MostRechecks ? decision.Recheck : null;
         Asked += recheck is null ? 0 : 1;
         last = at;
-        lapses = recheck is { } asked && asked.After >= RecheckChains.OneSet ? at + asked.After + RecheckChains.Lapse : null;
+        lapses = recheck is { } asked && asked.After >= RecheckChains.OneSet ? at + asked.After + Lapse : null;
         bool graver = decision.Outcome is Outcome.ReportThisShift or Outcome.ReportNow && decision.Outcome > reported;
         bool now = graver && (recheck is null || decision.Danger);
         Waiting = graver && !now ? decision : null;

@@ -18,7 +18,7 @@ internal static class LockedFile
         using TrialFolder folder = TrialFolder.New();
         using Store.Journaling.Journal journal = folder.Open();
         int said = 0;
-        JournalPen pen = new(new EventJournal<JournalEvent>(journal, e => JournalEventCodec.Encode(e), b => JournalEventCodec.Decode(b.Span)), () => said++);
+        JournalPen pen = new(new EventJournal<JournalEvent>(journal, e => JournalEventCodec.Encode(e), b => JournalEventCodec.Decode(b.Body.Span)), () => said++);
         double longest = 0;
         for (int time = 0; time < Math.Min(times, 3); time++)
         {
