@@ -134,19 +134,42 @@ internal sealed class RoundCommand
             Voice = voice is null ? null : new RememberedVoice(voice),
             Grammars = new ListeningGrammars(services.GetRequiredService<GrammarShelf>()),
             Sound = live,
-            Board = board,
-            Screen = Screen(parsed, board, time, foot),
+            Screen = Steady(new BoardAndScreen(board, Screen(parsed, board, time, foot)), parsed, board, services.GetRequiredService<ProgramLog>()),
             Log = new SessionLog(services.GetRequiredService<ProgramLog>()),
             Time = time,
             Aide = journal.Holder?.Person ?? home.Settings.Aide,
             PressToTalk = parsed.GetValue(press) || (!parsed.GetValue(open) && HomeSession.IsWeak(recognizer)),
         };
-        if (run.Run(stop) is null)
+        SessionEnd? end;
+        try
+        {
+            end = run.Run(stop);
+        }
+        catch (InvalidOperationException broken)
+        {
+            ProgramLog log = services.GetRequiredService<ProgramLog>();
+            log.Bug(broken);
+            return host.Refuse($"the round was stopped by an error of the program (written into {log.File}). Start again. What was saved is safe");
+        }
+
+        if (end is null)
         {
             host.Surroundings.Error.WriteLine("Stopped. What was saved stays; the round goes on at the next start.");
         }
 
         return ExitCodes.Done;
+    }
+
+    private SteadyScreen Steady(IRoundScreen screen, ParseResult parsed, RoundBoard board, ProgramLog log)
+    {
+        Surroundings around = host.Surroundings;
+        return new SteadyScreen(
+            screen, () => new BoardAndScreen(board, new PlainScreen(board, around.In, around.Out, parsed.GetValue(texts))),
+            why =>
+            {
+                log.Bug(why);
+                around.Error.WriteLine($"The screen failed (written into {log.File}). The round goes on in plain lines: speak, or type and press Enter.");
+            });
     }
 
     private IRoundScreen Screen(ParseResult parsed, RoundBoard board, TimeProvider time, Key? foot)

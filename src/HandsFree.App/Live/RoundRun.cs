@@ -32,8 +32,6 @@ internal sealed class RoundRun
 
     public required LiveSound Sound { get; init; }
 
-    public required RoundBoard Board { get; init; }
-
     public required IRoundScreen Screen { get; init; }
 
     public required ISessionWatcher Log { get; init; }
@@ -112,7 +110,7 @@ internal sealed class RoundRun
         Time = Time,
         Key = HolderKey.Of(Journal),
         Recorder = SessionRecorder.For(Home, Journal),
-        Watcher = new Watchers([Log, Board, Screen], []),
+        Watcher = new Watchers([Log, Screen], []),
         Wording = Home.Settings.Wording.Of,
         Settings = HomeSession.Settings(Home),
     };

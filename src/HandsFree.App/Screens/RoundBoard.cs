@@ -74,6 +74,7 @@ internal sealed class RoundBoard(Home home, IEnumerable<JournalEvent> past) : IS
                 Awaited = fresh ? screen.Awaited : AwaitedWords.Of(listening),
                 Text = fresh ? unheard : "",
                 Clock = clocks.At(now),
+                AnswerAwaited = listening.AnswerAwaited,
                 Next = RoundLists.Next(home, journal, screen.Place, now),
             };
         }

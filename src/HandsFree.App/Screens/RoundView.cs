@@ -27,6 +27,9 @@ internal sealed record RoundView
     /// <summary>The clock of a count or a rest, or empty.</summary>
     public string Clock { get; init; } = "";
 
+    /// <summary>Whether an answer is awaited: then the clock does not take the value's place.</summary>
+    public bool AnswerAwaited { get; init; }
+
     /// <summary>What is due next of this resident, or empty.</summary>
     public string Next { get; init; } = "";
 

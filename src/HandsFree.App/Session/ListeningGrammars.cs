@@ -12,7 +12,7 @@ internal sealed class ListeningGrammars(GrammarShelf shelf)
     public Grammar? For(Listening listening) => listening.Kind switch
     {
         ListeningKind.Nothing => null,
-        ListeningKind.Commands => shelf.Of("phrases", "command"),
+        ListeningKind.Commands => shelf.Of("phrases", "paused"),
         ListeningKind.Identity => shelf.Of("identity"),
         ListeningKind.SecondIdentifier => shelf.Of("identity", "second"),
         ListeningKind.YesNo => shelf.Of("confirmation", "yes_no"),

@@ -32,7 +32,7 @@ internal static class CountStart
 
     private static Turn Start(Turn turn, VitalSign sign, int seconds, bool uneven)
     {
-        turn = turn.With(turn.Set with { Guessed = false });
+        turn = turn.With(turn.Set.WithoutGuess(sign));
         var counting = new Stage.Counting(sign, seconds, Begun: false) { Uneven = uneven };
         return sign == VitalSign.Respirations
             ? Tone(turn, counting)

@@ -22,7 +22,7 @@ public sealed class DialogueMachine(IRulebook rules, Roster roster, DialogueSett
     {
         var state = new DialogueState(aide, session) { Journal = [.. journal] };
         var turn = new Turn(parts, state, new DialogueEvent.NothingHeard(at));
-        return Finish(turn.Write(id => new RoundStarted(id, aide, at, rules.Hash)).Ask(Sentence.Join(GoesOn(state.Journal), OpenRechecks.Named(turn)), new Stage.AwaitingRoom()), null);
+        return Finish(turn.Write(id => new RoundStarted(id, aide, at, rules.Hash)).Ask(Sentence.Join(GoesOn(state.Journal), OpenItems.Before(turn), OpenRechecks.Named(turn)), new Stage.AwaitingRoom()), null);
     }
 
     /// <summary>What one event leads to. An event that is ignored has no effects and leaves the state as it is.</summary>

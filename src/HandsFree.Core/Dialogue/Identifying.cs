@@ -11,22 +11,26 @@ namespace HandsFree.Core.Dialogue;
 internal static class Identifying
 {
     /// <summary>A place was named: leaves whoever is in hand and asks for the name.</summary>
-    public static Turn FindResident(this Turn turn)
+    public static Turn FindResident(this Turn turn) => turn.FindResident(turn.Meant<Meaning.Place>());
+
+    /// <inheritdoc cref="FindResident(Turn)"/>
+    /// <param name="turn">The turn.</param>
+    /// <param name="place">Room and bed.</param>
+    public static Turn FindResident(this Turn turn, Meaning.Place place)
     {
-        Meaning.Place place = turn.Meant<Meaning.Place>();
-        turn = turn.Leave("left for another room");
+        turn = turn.LeaveNaming("left for another room", out string open);
         IReadOnlyList<Resident> found = turn.Parts.Roster.At(place.Room, place.Bed);
         string spoken = place.Bed is { } bed ? $"room {place.Room} bed {bed.ToUpperInvariant()}" : $"room {place.Room}";
         return found.Count switch
         {
-            0 => turn.Ask(Sentence.Join($"Nobody is on the list in {spoken}.", Moved(turn, place)), new Stage.AwaitingRoom()),
-            1 => turn.AskName(found[0]),
-            _ => turn.Ask($"Room {place.Room} has {Beds(found)}. Say which.", new Stage.AwaitingRoom { Asked = 1 }),
+            0 => turn.Ask(Sentence.Join(open, $"Nobody is on the list in {spoken}.", Moved(turn, place)), new Stage.AwaitingRoom()),
+            1 => turn.AskName(found[0], open),
+            _ => turn.Go(new Stage.AwaitingRoom { Room = place.Room }).Say(Sentence.Join(open, $"Room {place.Room} has {Beds(found)}. Which bed?")),
         };
     }
 
-    public static Turn AskName(this Turn turn, Resident resident) =>
-        turn.Ask(new Stage.AwaitingName(resident) { Note = Note(resident, turn.Today()) });
+    public static Turn AskName(this Turn turn, Resident resident, string before = "") =>
+        turn.Ask(before, new Stage.AwaitingName(resident) { Note = Note(resident, turn.Today()) });
 
     /// <summary>The number on band or photo. Digits without a label, the private way, may be day and month of birth too: month and day
     /// of two digits each.</summary>
@@ -96,9 +100,10 @@ internal static class Identifying
 
     private static DateOnly Today(this Turn turn) => DateOnly.FromDateTime(turn.At.DateTime);
 
-    private static string Note(Resident resident, DateOnly today) => resident.Away is { } away && away.On(today)
-        ? $"On the list as away, {away.Why}."
-        : Roster.CameLately(resident, today) ? $"Moved here lately, from room {resident.Moved!.FromRoom}." : "";
+    private static string Note(Resident resident, DateOnly today) => Sentence.Join(
+        resident.Isolation is { } isolation ? $"{Sentence.Capital(isolation)} isolation." : "",
+        resident.Away is { } away && away.On(today) ? $"On the list as away, {away.Why}."
+            : Roster.CameLately(resident, today) ? $"Moved here lately, from room {resident.Moved!.FromRoom}." : "");
 
     private static string Moved(Turn turn, Meaning.Place place) => Sentence.Join(
         [.. turn.Parts.Roster.MovedFrom(place.Room, place.Bed, turn.Today()).Select(r => $"Who was there is now in {HandoverTexts.Place(r)[..1].ToLowerInvariant()}{HandoverTexts.Place(r)[1..]}.")]);

@@ -25,10 +25,7 @@ internal static class Leading
             : open[0];
         Turn led = turn.Go(new Stage.Ready { Asked = 1, Led = next });
         return next == VitalSign.BloodPressure && rest > TimeSpan.Zero
-            ? led.Say($"Blood pressure in {Minutes(rest)}.")
+            ? led.Say($"Blood pressure in {WaitingTime.Words(rest)}.")
             : led.Say($"{SignNames.Capital(next)}?");
     }
-
-    private static string Minutes(TimeSpan rest) =>
-        Math.Ceiling(rest.TotalMinutes) is > 1 and var minutes ? $"{DigitWords.Of((decimal)minutes)} minutes" : "one minute";
 }

@@ -62,6 +62,18 @@ internal static class Leaving
         return turn with { State = turn.State with { Set = null, Left = turn.State.Left.SetItem(set.Resident.Id, set) } };
     }
 
+    /// <summary>Leaves the resident; what is still open of her is told.</summary>
+    /// <param name="turn">The turn.</param>
+    /// <param name="why">Why, for the record.</param>
+    /// <param name="open">One sentence; empty where nothing is open, and where nobody was in hand.</param>
+    public static Turn LeaveNaming(this Turn turn, string why, out string open)
+    {
+        string? resident = turn.State.Set?.Resident.Id;
+        Turn left = turn.Leave(why);
+        open = resident is not null ? OpenItems.Of(left, left.State.Left[resident]) : "";
+        return left;
+    }
+
     /// <summary>Keeps what waits as a discarded attempt; the sign is not left open, for it goes on.</summary>
     public static Turn DiscardPending(this Turn turn, string why) => Drop(turn, turn.State.Stage, why);
 
@@ -73,7 +85,7 @@ internal static class Leaving
         Stage.Counting => turn.Do(new Effect.StopTimer(TimerNames.Count)),
         Stage.AwaitingAnswer { Understood: { } understood } => turn.Discard(understood, null, why),
         // A confirmed value is never lost for want of an answer; the graver one counts.
-        Stage.AwaitingAnswer { Confirmed: { } confirmed } s => turn.Record(confirmed, s.Amends, s.Symptoms).Turn,
+        Stage.AwaitingAnswer { Confirmed: not null } s => Symptoming.Unanswered(turn, s).Turn,
         Stage.AwaitingAnswer { Asleep: { } asleep } => turn.RecordNotTaken(asleep, Sleeping.NotKnown).Turn,
         Stage.AwaitingAnswer { Unwell: { } unwell } => Unwelling.Unanswered(turn, unwell).Turn,
         _ => turn,

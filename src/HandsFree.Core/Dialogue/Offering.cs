@@ -1,6 +1,8 @@
+using System.Collections.Immutable;
 using HandsFree.Core.Journal;
 using HandsFree.Core.Observations;
 using HandsFree.Core.Quantities;
+using HandsFree.Core.Residents;
 using HandsFree.Core.Rules;
 
 namespace HandsFree.Core.Dialogue;
@@ -41,13 +43,20 @@ internal static class Offering
             Machine = how.Machine || display,
             MinutesRested = sign == VitalSign.BloodPressure ? how.MinutesRested ?? RestClock.Rested(turn) : null,
             MinutesStanding = sign == VitalSign.BloodPressure ? how.MinutesStanding ?? PostureTest.MinutesStanding(turn, how) : null,
-            SaidAsGuessFirst = how.SaidAsGuessFirst || (set.Guessed && how.Counted is null),
+            SaidAsGuessFirst = how.SaidAsGuessFirst || (set.GuessedAt(sign) && how.Counted is null),
+            TooEarly = how.TooEarly || Rechecking.IsTooEarly(turn, sign, turn.At),
         };
         return new Understood(turn.Heard, new Reading(reading.Value, how), corrects);
     }
 
     /// <summary>Understood, and known whether it is late.</summary>
-    public static Turn Offer(this Turn turn, Understood understood, DialogueEvent.Utterance said, string? amends)
+    /// <param name="turn">The turn.</param>
+    /// <param name="understood">What was understood.</param>
+    /// <param name="said">How it was said.</param>
+    /// <param name="amends">The id of the reading that it will replace, or null.</param>
+    /// <param name="another">It was said in place of the value that was read back and is another: only a yes to its own read-back can save
+    /// it, for what was misheard once is misheard again in the same way.</param>
+    public static Turn Offer(this Turn turn, Understood understood, DialogueEvent.Utterance said, string? amends, bool another = false)
     {
         Reading reading = understood.Reading;
         Decision decision = turn.Decide(reading);
@@ -66,11 +75,11 @@ internal static class Offering
         }
 
         ReadBack readBack = ReadBack.Of(understood, turn.TextOf(reading), turn.At);
-        bool again = !saidTwice && turn.NeedsSayingAgain(said, reading);
         int tries = turn.State.Stage.Tries;
-        return again
-            ? turn.Ask(new Stage.AwaitingSayingAgain(readBack, amends) { Tries = tries, Possible = said.Typed ? [] : Together.Of(said, reading) })
-            : turn.Ask(new Stage.AwaitingConfirmation(readBack, amends) { Tries = tries });
+        return another ? turn.Ask("That is another number.", new Stage.AwaitingConfirmation(readBack, amends) { Tries = tries, SaysYesOrNo = true })
+            : !saidTwice && turn.NeedsSayingAgain(said, reading)
+                ? turn.Ask(new Stage.AwaitingSayingAgain(readBack, amends) { Tries = tries, Hearings = turn.Doubted().And(said, reading) })
+                : turn.Ask(new Stage.AwaitingConfirmation(readBack, amends) { Tries = tries });
     }
 
     /// <summary>More was said about a reading that is saved, or with its second saying: it is read back with that and needs a yes; the number
@@ -99,16 +108,13 @@ internal static class Offering
         },
     });
 
-    // A value that was asked again is decided by both hearings together, without those that were refused.
-    private static bool IsDoubtful(this Turn turn, DialogueEvent.Utterance said, Reading reading)
-    {
-        if (turn.State.Stage is not Stage.AwaitingValue { Why: WhyAsked.Doubtful, Possible: { IsEmpty: false } first } || said.Typed)
-        {
-            return Doubt.IsDoubtful(said, turn.Parts.Settings.DoubtMargin, turn.Parts.Settings);
-        }
+    // A value that was asked again is decided by all hearings together, without those that were refused.
+    private static bool IsDoubtful(this Turn turn, DialogueEvent.Utterance said, Reading reading) => turn.Doubted() is { IsEmpty: false } before && !said.Typed
+        ? Together.IsDoubtful(before.And(said, reading), reading.Value, turn.Set.Refused, turn.Parts.Settings)
+        : Doubt.IsDoubtful(said, turn.Parts.Settings.DoubtMargin, turn.Parts.Settings);
 
-        return Together.IsDoubtful(first, Together.Of(said, reading), reading.Value, turn.Set.Refused, turn.Parts.Settings);
-    }
+    private static ImmutableList<HeardValue> Doubted(this Turn turn) =>
+        turn.State.Stage is Stage.AwaitingValue { Why: WhyAsked.Doubtful, Hearings: var hearings } ? hearings : [];
 
     /// <summary>Keeps what was heard and not taken as a value.</summary>
     public static Turn Discard(this Turn turn, Understood understood, string? readBack, string why) =>
@@ -134,7 +140,7 @@ internal static class Offering
             understood.Reading.Value.Sign, understood.Reading.How, WhyAsked.Doubtful, understood, amends)
         {
             Tries = stage.Tries,
-            Possible = Together.Of(said, understood.Reading),
+            Hearings = turn.Doubted().And(said, understood.Reading),
         };
         return stage is Stage.AwaitingValue { Why: WhyAsked.Doubtful } asked
             ? turn.Go(next with { Asked = asked.Asked }).TryAgain("Not sure.")
@@ -164,12 +170,15 @@ internal static class Offering
     public static Turn AskForAnother(
         this Turn turn, VitalSign sign, Circumstances how, string text, string? amends, string instruction = "")
     {
-        string words = Sentence.Join($"{Sentence.Capital(text)}, is not possible.", instruction);
         bool wrongArm = how.Arm is { } arm && turn.Set.Resident.ArmsNotToBeUsed.ContainsKey(arm);
+        string words = wrongArm ? ForbiddenArm(turn.Set.Resident, how.Arm!.Value) : Sentence.Join($"{Sentence.Capital(text)}, is not possible.", instruction);
         Circumstances kept = how with { Counted = null, CountedSeconds = null, Arm = wrongArm ? null : how.Arm };
         return turn.State.Stage is Stage.AwaitingValue asked
             ? turn.Go(new Stage.AwaitingValue(sign, kept, WhyAsked.NotPossible, null, amends) { Asked = asked.Asked, Tries = asked.Tries })
                 .TryAgain(words)
             : turn.Fail(words, new Stage.AwaitingValue(sign, kept, WhyAsked.NotPossible, null, amends) { Tries = turn.State.Stage.Tries });
     }
+
+    private static string ForbiddenArm(Resident resident, Arm arm) =>
+        $"The {(arm == Arm.Left ? "left" : "right")} arm is not to be used{(resident.ArmsNotToBeUsed[arm] is { Length: > 0 } why ? $": {why}" : "")}. Measure on the other arm.";
 }

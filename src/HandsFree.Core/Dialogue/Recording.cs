@@ -14,15 +14,9 @@ internal static class Recording
 
     /// <summary>Records, or asks first for a symptom that would change the decision; it is asked for once at a bed.</summary>
     public static Turn RecordOrAsk(this Turn turn, Confirmed confirmed, string? amends) =>
-        turn.Set.Symptoms.TryGetValue(confirmed.Reading.Value.Sign, out ImmutableHashSet<string>? said) ? turn.Record(confirmed, amends, said).Save()
-        : turn.SymptomQuestion(confirmed.Reading) is { } question
-            ? turn.Ask(new Stage.AwaitingAnswer(Question.Symptom, question.Text)
-            {
-                Confirmed = confirmed,
-                Symptoms = question.Symptoms,
-                Amends = amends,
-            })
-            : turn.Record(confirmed, amends, []).Save();
+        turn.Set.Symptoms.TryGetValue(confirmed.Reading.Value.Sign, out ImmutableHashSet<string>? said) ? turn.Record(confirmed, amends, said, []).Save()
+        : Symptoming.QuestionOn(turn, confirmed, amends) is { } question ? turn.Ask(question)
+        : turn.Record(confirmed, amends, [], []).Save();
 
     /// <summary>Who and when, for a value that is confirmed now.</summary>
     /// <remarks>More said about a reading does not change when it was measured.</remarks>
@@ -37,7 +31,13 @@ internal static class Recording
         };
     }
 
-    public static Recorded Record(this Turn turn, Confirmed confirmed, string? amends, ImmutableHashSet<string> symptoms)
+    /// <summary>Records a confirmed reading and what follows from it.</summary>
+    /// <param name="turn">The turn.</param>
+    /// <param name="confirmed">The reading.</param>
+    /// <param name="amends">The id of the reading that it replaces, or null.</param>
+    /// <param name="symptoms">The symptoms that were said.</param>
+    /// <param name="unknown">The symptoms that were asked for without an answer.</param>
+    public static Recorded Record(this Turn turn, Confirmed confirmed, string? amends, ImmutableHashSet<string> symptoms, ImmutableHashSet<string> unknown)
     {
         VitalSign sign = confirmed.Reading.Value.Sign;
         ResidentSet before = turn.Set;
@@ -47,8 +47,8 @@ internal static class Recording
             turn = turn.With(before.WithDecisionsOf(amended.Before));
         }
 
-        Decision decision = turn.Decide(confirmed, symptoms, amends);
-        bool isRecheck = turn.Set.Waits(sign);
+        Decision decision = Symptoming.Decide(turn, confirmed, symptoms, unknown, amends);
+        bool isRecheck = turn.Set.Waits(sign) && !confirmed.Reading.How.TooEarly;
         int firstEvent = turn.ToWrite.Count;
         turn = turn.Write(id => new ReadingRecorded(
             id, turn.State.Aide, turn.At, turn.Set.Resident.Id, confirmed, decision, isRecheck, amends));
@@ -64,6 +64,11 @@ internal static class Recording
     private static Recorded Follow(this Turn turn, ReadingRecorded reading, Decision decision)
     {
         VitalSign sign = reading.Confirmed.Reading.Value.Sign;
+        if (reading.Confirmed.Reading.How.TooEarly)
+        {
+            return Rechecking.TakenTooEarly(turn, reading, decision);
+        }
+
         Recheck? recheck = turn.Set.RechecksDone(sign) < MostRechecks ? decision.Recheck : null;
         ReportUrgency? urgency = Reporting.UrgencyOf(decision.Outcome);
         Recorded report = urgency is { } when && (recheck is null || decision.Danger)
@@ -94,18 +99,17 @@ internal static class Recording
         Reading taken = reading.Confirmed.Reading;
         VitalSign sign = taken.Value.Sign;
         ImmutableList<string> chain = set.Waits(sign) ? set.Chain(sign) : [];
-        return set with
+        return (set with
         {
-            Waiting = set.Waiting.RemoveAll(w => w.Sign == sign),
+            Waiting = taken.How.TooEarly ? set.Waiting : set.Waiting.RemoveAll(w => w.Sign == sign),
             Chains = set.Chains.SetItem(sign, chain.Add(reading.Id)),
             Open = set.Open.Remove(sign),
             NotTaken = set.NotTaken.Remove(sign),
             AskAgain = set.AskAgain.Remove(sign),
             Refused = set.Refused.Remove(taken.Value),
             Upcoming = set.Upcoming.Without(sign),
-            Guessed = false,
             Late = false,
-        };
+        }).WithoutGuess(sign);
     }
 
     private static ResidentSet WithDecisionsOf(this ResidentSet set, ResidentSet before) => set with

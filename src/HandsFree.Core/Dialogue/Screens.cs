@@ -19,7 +19,9 @@ internal static class Screens
             Stage.AwaitingSayingAgain s => Value(s.ReadBack.Reading, "say it again"),
             Stage.AwaitingValue s => Waits("the value") with { What = SignNames.Of(s.Sign) },
             Stage.AwaitingRecheck s => Waits(s.Instruction) with { What = SignNames.Of(s.Sign) },
-            Stage.Counting => Waits("count"),
+            // Breaths are counted without a word: the resident must not know, and the aide must.
+            Stage.Counting { Sign: VitalSign.Respirations } => Waits("count on, sixty seconds"),
+            Stage.Counting s => Waits(s.Seconds == 60 ? "count the pulse, sixty seconds" : "count the pulse, thirty seconds"),
             Stage.AwaitingCount => Waits("the count"),
             Stage.AwaitingNotTaken s => Waits("yes or no") with { What = s.ReadBack },
             Stage.AwaitingAnswer s => Waits(s.Text),
@@ -27,6 +29,7 @@ internal static class Screens
             Stage.Saving => Waits("saving"),
             Stage.NotSaved => Waits("NOT SAVED: try again, yes or no"),
             Stage.Paused => Waits("paused"),
+            Stage.Locked { Refused: { Length: > 0 } why } => Waits($"locked: {why}"),
             Stage.Locked => Waits("locked: type your PIN"),
             Stage.Handover => Waits("handover"),
             Stage.Ended => Waits("goodbye"),
@@ -37,7 +40,7 @@ internal static class Screens
 
     private static ScreenView Waits(string awaited) => new("", "", "", awaited);
 
-    private static ScreenView Value(Reading reading, string awaited) => new("", What(reading.Value), Digits(reading.Value), awaited);
+    private static ScreenView Value(Reading reading, string awaited) => new("", string.Join(", ", new[] { What(reading.Value) }.Concat(ReadBackTexts.Circumstances(reading.How))), Digits(reading.Value), awaited);
 
     private static string What(Quantity value) => value switch
     {

@@ -30,6 +30,7 @@ internal enum Trigger
     Unwell,
     NextOrPrevious,
     Place,
+    BedAlone,
     BirthDate,
     BandNumber,
     Query,

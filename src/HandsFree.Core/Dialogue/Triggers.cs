@@ -38,6 +38,7 @@ internal static class Triggers
         Meaning.Hedge => Trigger.Hedge,
         Meaning.Command command => Of(command.Word),
         Meaning.Place => Trigger.Place,
+        Meaning.BedAlone => Trigger.BedAlone,
         Meaning.BirthDate => Trigger.BirthDate,
         Meaning.BandNumber => Trigger.BandNumber,
         Meaning.Query => Trigger.Query,

@@ -32,7 +32,7 @@ internal static class Trying
         Stage.AwaitingSecondIdentifier s => turn.IdentityFailed(s.Resident, "second identifier does not match", words),
         Stage.NotSaved => turn.LoseUnsaved(),
         // A confirmed value is never lost for want of an answer; the graver one counts.
-        Stage.AwaitingAnswer { Confirmed: { } confirmed } s => turn.Record(confirmed, s.Amends, s.Symptoms).Save(),
+        Stage.AwaitingAnswer { Confirmed: not null } s => Symptoming.Unanswered(turn, s).Save(),
         Stage.AwaitingAnswer { Asleep: { } asleep } => turn.RecordNotTaken(asleep, Sleeping.NotKnown).Save(),
         Stage.AwaitingAnswer { Unwell: { } unwell } => Unwelling.Unanswered(turn, unwell).Save(),
         _ => turn.GiveUpValue(words),

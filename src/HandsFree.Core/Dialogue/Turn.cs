@@ -36,6 +36,9 @@ internal sealed record Turn(Parts Parts, DialogueState State, DialogueEvent Even
 
     public Turn With(ResidentSet set) => this with { State = State with { Set = set } };
 
+    /// <summary>From now on read-backs name the room, until a value is saved.</summary>
+    public Turn NamingRoom() => this with { State = State with { NamesRoom = true } };
+
     /// <summary>Says a text; where it is what was said last, with "Again" before it.</summary>
     public Turn Say(string text)
     {
@@ -75,6 +78,6 @@ internal sealed record Turn(Parts Parts, DialogueState State, DialogueEvent Even
     {
         ImmutableList<JournalEvent> events = State.Unwritten.AddRange(ToWrite);
         Turn saving = Go(new Stage.Saving(Batch, events, text, after) { BeforeUndo = beforeUndo }).Do(new Effect.Record(Batch, events));
-        return saving with { ToWrite = [], State = saving.State with { Unwritten = [] } };
+        return saving with { ToWrite = [], State = saving.State with { Unwritten = [], NamesRoom = false } };
     }
 }

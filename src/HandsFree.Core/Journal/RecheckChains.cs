@@ -6,7 +6,7 @@ namespace HandsFree.Core.Journal;
 /// was interrupted goes on with it, whoever goes on.</summary>
 /// <remarks>A recheck that was asked for waits until a person has dealt with it: the sign was measured again, a nurse acknowledged the
 /// report on it, or the reading that raised the doubt was entered in error or amended. Time alone never ends it, and neither does "not
-/// taken" or a late entry of something measured before. An undone reading or recheck counts no more. A reading that was amended gives its
+/// taken", a late entry of something measured before, or a reading before the time for which it was asked. An undone reading or recheck counts no more. A reading that was amended gives its
 /// place to the amended one, and what was asked because of it counts no more.</remarks>
 public static class RecheckChains
 {
@@ -70,6 +70,11 @@ public static class RecheckChains
                 RechecksAsked = chain.RechecksAsked - (asked ? 1 : 0),
                 Waiting = asked ? null : chain.Waiting,
             };
+        }
+
+        if (reading.Confirmed.Reading.How.TooEarly && chain.Waiting is not null)
+        {
+            return chain with { Readings = [.. chain.Readings, reading] };
         }
 
         if (chain.Doubted is { } doubted && !reading.IsRecheck && reading.Confirmed.By.MeasuredAt < doubted.Confirmed.By.MeasuredAt)

@@ -49,7 +49,8 @@ public abstract record Meaning
     public sealed record NotTaken(NotTakenReason Reason, VitalSign? Sign = null) : Meaning;
 
     /// <summary>A guess or a range: recognised as such, and never a value.</summary>
-    public sealed record Hedge : Meaning;
+    /// <param name="Sign">Of what, where it was said.</param>
+    public sealed record Hedge(VitalSign? Sign = null) : Meaning;
 
     /// <summary>A command.</summary>
     /// <param name="Word">Which.</param>
@@ -59,6 +60,10 @@ public abstract record Meaning
     /// <param name="Room">1 to 999.</param>
     /// <param name="Bed">a to d, or null.</param>
     public sealed record Place(int Room, string? Bed) : Meaning;
+
+    /// <summary>The bed alone, where a room has several.</summary>
+    /// <param name="Bed">a to d.</param>
+    public sealed record BedAlone(string Bed) : Meaning;
 
     /// <summary>A date of birth, or its day and month alone.</summary>
     /// <param name="Month">1 to 12.</param>

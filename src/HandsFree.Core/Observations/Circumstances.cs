@@ -57,6 +57,11 @@ public sealed record Circumstances
     /// <summary>Whole minutes that the resident had stood in a posture test; null outside of one.</summary>
     public int? MinutesStanding { get; init; }
 
+    /// <summary>Measured before the time for which a recheck was asked: the recheck is still to be done. Nothing is said for the normal
+    /// case.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)]
+    public bool TooEarly { get; init; }
+
     /// <summary>The value was first said as a guess and then again without a count between (safety rule 12).</summary>
     public bool SaidAsGuessFirst { get; init; }
 }

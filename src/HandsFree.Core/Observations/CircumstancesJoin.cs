@@ -21,6 +21,7 @@ public static class CircumstancesJoin
         CountedSeconds = second.CountedSeconds ?? first.CountedSeconds,
         MinutesRested = second.MinutesRested ?? first.MinutesRested,
         MinutesStanding = second.MinutesStanding ?? first.MinutesStanding,
+        TooEarly = second.TooEarly || first.TooEarly,
         SaidAsGuessFirst = second.SaidAsGuessFirst || first.SaidAsGuessFirst,
     };
 

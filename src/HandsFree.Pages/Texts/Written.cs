@@ -84,6 +84,7 @@ public static class Written
         said.AddRange(how.Uneven ? ["uneven"] : []);
         said.AddRange(how.Machine ? ["machine"] : []);
         said.AddRange(how is { Counted: { } counted, CountedSeconds: { } seconds } ? [$"counted {counted} in {seconds} s"] : []);
+        said.AddRange(how.TooEarly ? ["too early"] : []);
         said.AddRange(how.SaidAsGuessFirst ? ["said as a guess first"] : []);
         return said;
     }
@@ -97,6 +98,7 @@ public static class Written
             how.Position is BodyPosition.Lying or BodyPosition.Standing ? how.Position.ToString()!.ToLowerInvariant() : null,
             how.Oxygen is { } oxygen ? Oxygen(oxygen) : null,
             how.Uneven ? "uneven" : null,
+            how.TooEarly ? "too early" : null,
         ];
         return string.Join(", ", parts.OfType<string>());
     }

@@ -57,7 +57,7 @@ public sealed class BehaviourTests
     public void Another_second_saying_takes_the_first_ones_place_and_is_read_back()
     {
         Talk talk = Talk.WithMary().Go("pulse forty four", "six four");
-        talk.Said.ShouldBe("Pulse, six four.");
+        talk.Said.ShouldBe("That is another number. Pulse, six four. Yes or no?");
         talk.Go("yes").Journal.OfType<ReadingRecorded>().ShouldHaveSingleItem().Confirmed.Reading.Value.ShouldBe(HeartRate.FromPerMinute(64));
     }
 
@@ -103,7 +103,7 @@ public sealed class BehaviourTests
 
     [Fact]
     public void A_room_of_two_beds_is_asked_for_the_bed() =>
-        new Talk().Go("room twelve").Said.ShouldStartWith("Room 12 has bed A and bed B. Say which.");
+        new Talk().Go("room twelve").Said.ShouldStartWith("Room 12 has bed A and bed B. Which bed?");
 
     [Fact]
     public void A_room_without_anybody_is_said() => new Talk().Go("room ninety").Said.ShouldStartWith("Nobody is on the list in room 90.");

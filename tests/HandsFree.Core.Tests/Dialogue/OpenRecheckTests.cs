@@ -35,7 +35,7 @@ public sealed class OpenRecheckTests
     {
         Talk next = Saved().Interrupted(aide).Go("goodbye");
 
-        next.Said.ShouldBe("Room 12 bed B: pulse to recheck. Tell the nurse before you leave. Goodbye.");
+        next.Said.ShouldBe("Room 12 bed B: four not taken yet, pulse to recheck. Tell the nurse before you leave: pulse. Goodbye.");
         ReportOpened report = next.Journal.OfType<ReportOpened>().ShouldHaveSingleItem();
         report.Urgency.ShouldBe(ReportUrgency.Now);
         report.Readings.ShouldBe([next.Journal.OfType<ReadingRecorded>().Single().Id]);
@@ -85,7 +85,7 @@ public sealed class OpenRecheckTests
         Roster without = new([.. TestHome.Roster.Residents.Where(r => r.Id != "r-12b")]);
         Talk next = new Talk(rules: Real, roster: without, past: Saved().Journal).Go("goodbye");
 
-        next.Said.ShouldBe("Resident r-12b, no longer on the roster: pulse to recheck. Tell the nurse before you leave. Goodbye.");
+        next.Said.ShouldBe("Resident r-12b, no longer on the roster: four not taken yet, pulse to recheck. Tell the nurse before you leave: pulse. Goodbye.");
         next.Journal.OfType<ReportOpened>().ShouldHaveSingleItem();
         HandoverView.From(Saved().Journal, without, TestHome.Round).Entries[0].Rank.ShouldBe(HandoverRank.RecheckWaiting);
     }

@@ -42,7 +42,7 @@ public sealed class RealRulesTests
     public void A_fast_pulse_asks_for_breathlessness_before_it_decides()
     {
         // Source: safety.md, defaults for the pulse.
-        Talk talk = Talk.WithMary(rules: Rules).Go("pulse one one six", "one one six");
+        Talk talk = Talk.WithMary(rules: Rules).Go("pulse one sixteen", "one one six");
         talk.Said.ShouldBe("Short of breath?");
         talk.Go("yes").Journal.OfType<ReadingRecorded>().ShouldHaveSingleItem().Decision.Outcome.ShouldBe(Outcome.ReportNow);
     }
@@ -50,19 +50,19 @@ public sealed class RealRulesTests
     [Fact]
     public void A_symptom_is_asked_for_once_at_a_bed_and_not_where_the_report_is_open_already()
     {
-        Talk talk = Talk.WithMary(rules: Rules).Go("pulse one one four", "one one four");
+        Talk talk = Talk.WithMary(rules: Rules).Go("pulse one fourteen", "one one four");
         talk.Said.ShouldBe("Short of breath?");
-        talk.Go("no", "pulse one one six", "one one six").Said.ShouldNotBe("Short of breath?");
-        Talk open = Talk.WithMary(rules: Rules).Go("pulse one one four", "one one four", "yes");
+        talk.Go("no", "pulse one sixteen", "one one six").Said.ShouldNotBe("Short of breath?");
+        Talk open = Talk.WithMary(rules: Rules).Go("pulse one fourteen", "one one four", "yes");
         open.Journal.OfType<ReportOpened>().ShouldHaveSingleItem().Urgency.ShouldBe(Core.Reports.ReportUrgency.Now);
-        Talk next = open.Interrupted().Go("room twelve bed b", "yes", "march third", "pulse one one six", "one one six");
+        Talk next = open.Interrupted().Go("room twelve bed b", "yes", "march third", "pulse one sixteen", "one one six");
         next.Transcript.ShouldNotContain("tool: Short of breath?");
         next.Journal.OfType<ReportOpened>().ShouldHaveSingleItem();
     }
 
     [Theory] // Source: safety.md 2.
     [InlineData("pulse forty eight", "four eight")]
-    [InlineData("pulse one oh four", "one zero four")]
+    [InlineData("pulse one hundred four", "one zero four")]
     [InlineData("pulse seventy two irregular", "seven two")]
     public void A_machines_pulse_that_is_uneven_or_outside_the_limits_is_counted(string pulse, string confirmed)
     {
@@ -83,7 +83,7 @@ public sealed class RealRulesTests
     {
         Talk talk = new Talk(rules: Rules).Go("room four", "yes", "january ninth");
         talk.Said.ShouldBe("Ready. Do not use the left arm.");
-        talk.Go("blood pressure one two zero over eight zero left arm").Said.ShouldContain("is not possible");
+        talk.Go("blood pressure one two zero over eight zero left arm").Said.ShouldBe("The left arm is not to be used: fistula. Measure on the other arm. Say the blood pressure.");
         talk.Go("one two zero over eight zero").Said.ShouldBe("Blood pressure, one two zero over eight zero.");
     }
 }

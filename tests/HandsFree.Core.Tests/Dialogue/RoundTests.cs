@@ -153,7 +153,7 @@ public sealed class RoundTests
         Talk talk = Talk.WithMary().Go(
             "pulse asleep", "yes", "yes", "temperature refused", "yes", "next resident", "room twelve bed b", "yes", "march third");
         talk.Said.ShouldBe("Ready. Still to take: pulse.");
-        talk.Go("goodbye").Said.ShouldBe("Room 12 bed B: temperature refused, pulse asleep. Goodbye.");
+        talk.Go("goodbye").Said.ShouldBe("Room 12 bed B: four not taken yet, temperature refused, pulse asleep. Goodbye.");
     }
 
     [Fact]
@@ -177,11 +177,11 @@ public sealed class RoundTests
     [Fact]
     public void An_interrupted_round_goes_on_with_its_rechecks_and_their_count_and_asks_for_identity_again() // Source: safety.md 6.
     {
-        Talk talk = Talk.WithMary().Go("temperature one oh one point two", "one zero one point two").Interrupted("aide-2");
+        Talk talk = Talk.WithMary().Go("temperature one hundred one point two", "one zero one point two").Interrupted("aide-2");
         talk.Said.ShouldBe("The round goes on. Recheck waits: room 12 bed B, temperature. Room and bed?");
         talk.Go("room twelve bed b", "yes", "march third").Said.ShouldBe("Ready. Let the resident rest, then measure.");
         talk.Transcript.ShouldContain("[timer recheck temperature");
-        talk.Go("one zero one point two", "one zero one point two");
+        talk.Go("(after 6 min)", "one hundred one point two", "one zero one point two");
         talk.Journal.OfType<RecheckAsked>().ShouldHaveSingleItem();
         talk.Journal.OfType<ReportOpened>().ShouldHaveSingleItem().Readings.Count.ShouldBe(2);
     }

@@ -93,4 +93,60 @@ public sealed class SayingAgainTests
     [Fact]
     public void The_third_prompt_still_says_what_to_do() =>
         Talk.WithMary(new DialogueSettings { SamplePhrases = _ => ["ninety six"] }).Go("pulse forty four", "yes", "yes").Said.ShouldContain("Say the number again, digit by digit.");
+
+    [Theory] // What was misheard once is misheard again in the same way: the second and third saying must not save it.
+    [InlineData("respirations twenty nine", "two", "two")]
+    [InlineData("respirations nine", "five", "five")]
+    [InlineData("pulse forty four", "six four", "pulse six four")]
+    public void Another_second_saying_is_never_saved_by_being_repeated(string first, string second, string third)
+    {
+        Talk talk = Talk.WithMary().Go(first, second, third);
+        talk.Journal.OfType<ReadingRecorded>().ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void Another_second_saying_is_saved_by_a_yes_to_its_own_read_back()
+    {
+        Talk talk = Talk.WithMary().Go("respirations nine", "five");
+        talk.Said.ShouldBe("That is another number. Respirations, five. Yes or no?");
+        talk.Go("no", "nine").Said.ShouldBe("Respirations, nine. Say the number again, digit by digit.");
+        talk.Go("nine").Said.ShouldBe("Respirations, nine. Yes or no?");
+        talk.Go("yes").Journal.OfType<ReadingRecorded>().ShouldHaveSingleItem().Confirmed.Reading.Value.ShouldBe(RespiratoryRate.FromPerMinute(9));
+    }
+
+    [Theory]
+    [InlineData("pulse four four", "four four")]
+    [InlineData("blood pressure one nine oh over eight oh", "one nine zero over eight zero")] // "Oh" and "zero" hide nothing of the rest.
+    public void The_same_sound_twice_counts_once_and_needs_a_yes(string first, string second)
+    {
+        Talk talk = Talk.WithMary().Go(first, second);
+        talk.Journal.OfType<ReadingRecorded>().ShouldBeEmpty();
+        talk.Said.ShouldEndWith("Yes or no?");
+        talk.Go("yes").Journal.OfType<ReadingRecorded>().ShouldHaveSingleItem();
+    }
+
+    [Fact]
+    public void What_was_typed_twice_is_sure() =>
+        Talk.WithMary().Go("(typed pulse four four)", "(typed four four)").Journal.OfType<ReadingRecorded>().ShouldHaveSingleItem();
+
+    [Fact]
+    public void A_second_saying_that_the_other_hearings_contradict_needs_a_yes()
+    {
+        // By hand: 44 and 64 are as likely after the first two, and the third lists nothing else: its digits alone decide nothing.
+        Talk talk = Talk.WithMary().Go("(doubtful 0.5 pulse forty four | 0.45 pulse sixty four)", "(doubtful 0.6 six four | 0.3 four four)");
+        talk.Journal.OfType<ReadingRecorded>().ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void The_same_doubtful_sound_twice_is_as_doubtful_as_once()
+    {
+        Talk talk = Talk.WithMary().Go("(doubtful 0.5 pulse four four | 0.3 pulse six four)", "(doubtful 0.5 four four | 0.3 six four)");
+        talk.Said.ShouldStartWith("Not sure.");
+        Talk two = Talk.WithMary().Go("(doubtful 0.5 pulse forty four | 0.3 pulse sixty four)", "(doubtful 0.5 four four | 0.3 six four)");
+        two.Said.ShouldBe("Pulse, four four.");
+    }
+
+    [Fact]
+    public void What_is_added_to_a_value_forgets_no_hearing() =>
+        Talk.WithMary().Go("blood pressure one nine zero over eight zero", "left arm", "one nine zero over eight zero").Journal.OfType<ReadingRecorded>().ShouldBeEmpty();
 }

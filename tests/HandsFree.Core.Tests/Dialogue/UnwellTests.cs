@@ -23,7 +23,7 @@ public sealed class UnwellTests
         { StateKind.AwaitingNotTaken, ["pulse refused"] },
         { StateKind.AwaitingAnswer, ["i'm worried"] },
         { StateKind.AwaitingUndo, ["pulse seventy two", "yes", "undo"] },
-        { StateKind.AwaitingRecheck, ["temperature one oh one", "yes", "one oh one"] },
+        { StateKind.AwaitingRecheck, ["temperature one hundred one", "one zero one"] },
         { StateKind.Paused, ["pause"] },
     };
 

@@ -26,8 +26,8 @@ public sealed class DecisionContextsTests
     [InlineData(60 * 24 * 365)]
     public void A_clock_that_jumps_inside_a_set_changes_no_decision(int minutes)
     {
-        Talk talk = Talk.WithMary(rules: Rules).Go("respirations two six", "two six", "oxygen nine two on room air", "nine two", $"(after {minutes} min)",
-            "temperature one hundred point six by mouth", "one hundred point six");
+        Talk talk = Talk.WithMary(rules: Rules).Go("respirations twenty six", "two six", "oxygen ninety two on room air", "nine two", $"(after {minutes} min)",
+            "temperature one hundred point six by mouth", "one zero zero point six");
 
         ReadingRecorded temperature = talk.Journal.OfType<ReadingRecorded>().Last();
         temperature.Confirmed.Reading.Value.ShouldBe(Core.Quantities.BodyTemperature.FromFahrenheit(100.6m));
@@ -92,8 +92,8 @@ public sealed class DecisionContextsTests
     public void A_late_entry_is_decided_as_of_when_it_was_measured()
     {
         // "Before": measured when the aide stopped, four hours ago; what is known of the set then is known of it now.
-        Talk talk = Talk.WithMary(rules: Rules).Go("respirations two six", "two six", "oxygen nine two on room air", "nine two", "stop", "(after 240 min)",
-            "room twelve bed b", "yes", "march third", "temperature one hundred point six by mouth", "before", "one hundred point six");
+        Talk talk = Talk.WithMary(rules: Rules).Go("respirations twenty six", "two six", "oxygen ninety two on room air", "nine two", "stop", "(after 240 min)",
+            "room twelve bed b", "yes", "march third", "temperature one hundred point six by mouth", "before", "one zero zero point six");
 
         ReadingRecorded temperature = talk.Journal.OfType<ReadingRecorded>().Last();
         temperature.Confirmed.By.Late.ShouldBeTrue();

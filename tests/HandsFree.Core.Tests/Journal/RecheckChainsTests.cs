@@ -128,7 +128,7 @@ public sealed class RecheckChainsTests
     public void A_conversation_leaves_its_rechecks_in_the_journal()
     {
         IRulebook rules = Rulebook.Load().Rulebook.ShouldNotBeNull();
-        Talk talk = Talk.WithMary(rules: rules).Go("blood pressure one eight six over eight eight", "one eight six over eight eight", "no");
+        Talk talk = Talk.WithMary(rules: rules).Go("blood pressure one eighty six over eighty eight", "one eight six over eight eight", "no");
 
         RecheckChain chain = RecheckChains.Waiting(talk.Journal).ShouldHaveSingleItem();
 

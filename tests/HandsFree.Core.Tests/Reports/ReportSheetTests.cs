@@ -89,7 +89,7 @@ public sealed class ReportSheetTests
     {
         Talk talk = new Talk(rules: Rules, roster: TestHome.Roster).Go(
             "room twelve bed b", "yes", "march third", "was resting", "blood pressure two fourteen over ninety six", "two one four over nine six", "no",
-            "two one two over nine four", "two one two over nine four", "no", "two one two over nine four", "next resident");
+            "(after 6 min)", "two twelve over ninety four", "two one two over nine four", "no", "next resident");
 
         ReportOpened opened = talk.Journal.OfType<ReportOpened>().ShouldHaveSingleItem();
         opened.Urgency.ShouldBe(ReportUrgency.Now);

@@ -61,7 +61,9 @@ public sealed class SamplerTests
     {
         Grammar loaded = ProductGrammars.Load(grammar, rule);
         List<Sentence> all = [.. Sampler.All(loaded)];
-        SemanticValue[] some = [.. all.Select(s => s.Meaning).Distinct().Where((_, i) => i % 29 == 0)];
+        SemanticValue[] each = [.. all.Select(s => s.Meaning).Distinct()];
+        int step = Math.Max(29, each.Length / 40);
+        SemanticValue[] some = [.. each.Where((_, i) => i % step == 0)];
         foreach (SemanticValue value in some)
         {
             Sampler.For(loaded, value).Select(s => s.Words).Order(StringComparer.Ordinal)

@@ -104,13 +104,13 @@ public sealed class HelpScenarios
     [Fact]
     public void Another_aide_goes_on_with_nothing_lost_and_nothing_assumed()
     {
-        using SessionRig rig = RoundHome.Rig().Types([.. RoundHome.Mary, "temperature 98.6", "yes", "oxygen 89", "89", "pulse 72"]);
+        using SessionRig rig = RoundHome.Rig().Types([.. RoundHome.Mary, "temperature 98.6", "yes", "pulse 44", "44", "respirations 16"]);
         rig.Run().ShouldBe(SessionEnd.MicrophoneEnded);
-        rig.Types("pulse 72").Types(RoundHome.Mary).Types("95", "yes").Run(aide: "aide-2");
-        rig.Said.ShouldContain("The round goes on. Room and bed?");
+        rig.Types("respirations 16").Types(RoundHome.Mary).Types("72", "yes").Run(aide: "aide-2");
+        rig.Said.ShouldContain("The round goes on. Recheck waits: room 12 bed B, pulse. Room and bed?");
         rig.Readings.Select(r => (r.Person, r.Confirmed.Reading.Value.Sign, r.IsRecheck)).ShouldBe(
         [
-            ("aide", VitalSign.Temperature, false), ("aide", VitalSign.OxygenSaturation, false), ("aide-2", VitalSign.OxygenSaturation, true),
+            ("aide", VitalSign.Temperature, false), ("aide", VitalSign.Pulse, false), ("aide-2", VitalSign.Pulse, true),
         ]);
     }
 

@@ -79,7 +79,7 @@ public sealed class MeasuringScenarios
     {
         using SessionRig rig = RoundHome.Rig().Types([.. RoundHome.Mary, "about 80", "pulse 80", "yes"]);
         rig.Run();
-        rig.Said.ShouldContain("A guess cannot be saved. Count, then say the number.");
+        rig.Said.ShouldContain("A guess can't be saved. Count, or measure again.");
         rig.Readings.ShouldHaveSingleItem().Confirmed.Reading.How.SaidAsGuessFirst.ShouldBeTrue();
     }
 

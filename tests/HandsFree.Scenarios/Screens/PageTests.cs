@@ -26,7 +26,7 @@ public sealed class PageTests
         {
             Mark = "(!)",
             Microphone = "MICROPHONE GONE: plug it in, or type",
-            Text = "A guess cannot be saved. Count, then say the number. You can say: count, thirty, sixty, uneven, or cancel.",
+            Text = "A guess can't be saved. Count, or measure again. You can say: count, thirty, sixty, uneven, or cancel.",
             Warning = "\"headset\" is gone; plug it in again",
         },
         "pulse 7"));

@@ -25,7 +25,7 @@ public sealed class SessionLoopTests
         ReadingRecorded reading = rig.Readings.ShouldHaveSingleItem();
         reading.Confirmed.Reading.Value.ShouldBe(HeartRate.FromPerMinute(72));
         reading.Confirmed.ReadBack.Understood.Heard.LevelDecibels.ShouldNotBeNull().ShouldBeInRange(-9, -7);
-        rig.Said.ShouldBe(["Room and bed?", "Ann Example? Look first.", "Day and month of birth?", "Ready.", "Pulse, seven two.", "Saved.", "Goodbye."]);
+        rig.Said.ShouldBe(["Room and bed?", "Ann Example? Look first.", "Day and month of birth?", "Ready.", "Pulse, seven two.", "Saved.", "Room 12 bed B: four not taken yet. Goodbye."]);
         rig.Engine!.Asked.Select(g => g.Name).ShouldBe(["identity", "confirmation#yes_no", "identity#second", "readings", "confirmation#pulse", "readings"]);
     }
 

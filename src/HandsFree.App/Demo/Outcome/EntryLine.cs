@@ -80,6 +80,7 @@ internal static class EntryLine
         found.AddRange(how.Uneven ? ["uneven"] : []);
         found.AddRange(how.Machine ? ["machine"] : []);
         found.AddRange(how is { Counted: { } counted, CountedSeconds: { } seconds } ? [$"counted {counted} in {seconds} seconds"] : []);
+        found.AddRange(how.TooEarly ? ["too early"] : []);
         found.AddRange(how.SaidAsGuessFirst ? ["said as a guess first"] : []);
         found.AddRange(entry.IsRecheck ? ["recheck"] : []);
         found.AddRange(entry.Amends is not null ? ["amended"] : []);

@@ -77,7 +77,7 @@ internal sealed class Aide(DemoManifest manifest, ClipShelf clips, AideMind mind
         {
             DemoStep.Count { Breaths: not null } => breathsReadBack && prompt.Contains("Saved.", StringComparison.Ordinal),
             DemoStep.Measure or DemoStep.Count or DemoStep.NotTaken => prompt.Contains("Saved.", StringComparison.Ordinal),
-            DemoStep.Guess => prompt.Contains("guess cannot be saved", StringComparison.Ordinal),
+            DemoStep.Guess => prompt.Contains("guess can't be saved", StringComparison.Ordinal),
             DemoStep.Chat => saidInStep.Count > 0,
             DemoStep.Wait s => prompt.Contains(s.Hears, StringComparison.Ordinal),
             DemoStep.Word s => prompt.Contains(s.Hears, StringComparison.Ordinal),

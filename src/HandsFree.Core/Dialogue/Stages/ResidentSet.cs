@@ -62,8 +62,11 @@ internal sealed record ResidentSet(Resident Resident)
     /// <summary>Said about a reading that is still to come.</summary>
     public Circumstances Upcoming { get; init; } = Circumstances.Unsaid;
 
-    /// <summary>A guess was refused and nothing was counted since.</summary>
-    public bool Guessed { get; init; }
+    /// <summary>Signs of which a guess was refused and nothing was counted since.</summary>
+    public ImmutableHashSet<VitalSign> Guessed { get; init; } = [];
+
+    /// <summary>A guess was refused that named no sign: it may have been of any.</summary>
+    public bool GuessedUnnamed { get; init; }
 
     /// <summary>Signs for which "use the call light now" has been said.</summary>
     public ImmutableHashSet<VitalSign> DangerSaid { get; init; } = [];
@@ -73,6 +76,14 @@ internal sealed record ResidentSet(Resident Resident)
 
     /// <summary>The reading in hand was measured before the stop.</summary>
     public bool Late { get; init; }
+
+    public bool GuessedAt(VitalSign sign) => GuessedUnnamed || Guessed.Contains(sign);
+
+    /// <summary>With a guess that was refused.</summary>
+    /// <param name="sign">Of what; null where it was not said.</param>
+    public ResidentSet WithGuess(VitalSign? sign) => sign is { } named ? this with { Guessed = Guessed.Add(named) } : this with { GuessedUnnamed = true };
+
+    public ResidentSet WithoutGuess(VitalSign sign) => this with { Guessed = Guessed.Remove(sign), GuessedUnnamed = false };
 
     public int RechecksDone(VitalSign sign) => RechecksAsked.GetValueOrDefault(sign);
 

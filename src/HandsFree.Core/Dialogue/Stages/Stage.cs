@@ -25,7 +25,11 @@ internal abstract record Stage(StateKind Kind)
     public bool Silent { get; init; }
 
     /// <param name="Quiet">Nothing was asked: after a stop, and after three tries.</param>
-    public sealed record AwaitingRoom(bool Quiet = false) : Stage(StateKind.AwaitingRoom);
+    public sealed record AwaitingRoom(bool Quiet = false) : Stage(StateKind.AwaitingRoom)
+    {
+        /// <summary>The room of which the bed is still to be said; null where the room is.</summary>
+        public int? Room { get; init; }
+    }
 
     public sealed record AwaitingName(Resident Resident) : Stage(StateKind.AwaitingName)
     {
@@ -43,13 +47,17 @@ internal abstract record Stage(StateKind Kind)
 
     /// <param name="ReadBack">What was read back.</param>
     /// <param name="Amends">The id of the reading that it will replace, or null.</param>
-    public sealed record AwaitingConfirmation(ReadBack ReadBack, string? Amends) : Stage(StateKind.AwaitingConfirmation);
+    public sealed record AwaitingConfirmation(ReadBack ReadBack, string? Amends) : Stage(StateKind.AwaitingConfirmation)
+    {
+        /// <summary>It was said again and that did not confirm it: the prompt asks for the yes in words.</summary>
+        public bool SaysYesOrNo { get; init; }
+    }
 
     /// <inheritdoc cref="AwaitingConfirmation"/>
     public sealed record AwaitingSayingAgain(ReadBack ReadBack, string? Amends) : Stage(StateKind.AwaitingSayingAgain)
     {
-        /// <summary>What the first saying may have been; empty where it is not known.</summary>
-        public ImmutableList<Possible<Quantity>> Possible { get; init; } = [];
+        /// <summary>All hearings of the value so far; empty where it was typed.</summary>
+        public ImmutableList<HeardValue> Hearings { get; init; } = [];
     }
 
     /// <param name="Sign">What is to be said.</param>
@@ -60,8 +68,8 @@ internal abstract record Stage(StateKind Kind)
     public sealed record AwaitingValue(VitalSign Sign, Circumstances How, WhyAsked Why, Understood? First, string? Amends)
         : Stage(StateKind.AwaitingValue)
     {
-        /// <summary>What the doubtful first saying may have been.</summary>
-        public ImmutableList<Possible<Quantity>> Possible { get; init; } = [];
+        /// <summary>The doubtful hearings of the value so far.</summary>
+        public ImmutableList<HeardValue> Hearings { get; init; } = [];
     }
 
     public sealed record AwaitingRecheck(VitalSign Sign, string Instruction) : Stage(StateKind.AwaitingRecheck);
@@ -94,8 +102,14 @@ internal abstract record Stage(StateKind Kind)
         /// <summary>The confirmed reading that waits for a symptom.</summary>
         public Confirmed? Confirmed { get; init; }
 
-        /// <summary>The symptoms that a yes stands for.</summary>
-        public ImmutableHashSet<string> Symptoms { get; init; } = [];
+        /// <summary>The symptoms that are asked for; where it is more than one, a yes leads to one question for each.</summary>
+        public ImmutableList<string> Symptoms { get; init; } = [];
+
+        /// <summary>Symptoms that are asked for after this one.</summary>
+        public ImmutableList<string> Next { get; init; } = [];
+
+        /// <summary>Symptoms that were answered with yes.</summary>
+        public ImmutableHashSet<string> Has { get; init; } = [];
 
         /// <summary>The id of the reading that it will replace, or null.</summary>
         public string? Amends { get; init; }
@@ -129,7 +143,11 @@ internal abstract record Stage(StateKind Kind)
     public sealed record Paused(DateTimeOffset Since, Stage Return) : Stage(StateKind.Paused);
 
     /// <param name="Spoken">The digits of her choice unlock too.</param>
-    public sealed record Locked(bool Spoken) : Stage(StateKind.Locked);
+    public sealed record Locked(bool Spoken) : Stage(StateKind.Locked)
+    {
+        /// <summary>What was wrong with the last try, for the screen; or empty.</summary>
+        public string Refused { get; init; } = "";
+    }
 
     public sealed record Handover(HandoverCursor Cursor) : Stage(StateKind.Handover);
 

@@ -25,8 +25,8 @@ internal static class Always
     /// <summary>Five outcomes, each with its own words, where an answer was awaited.</summary>
     public static Page WithTries(this Page page, params StateKind[] givenUp) => page
         .On(Trigger.NothingHeard, "ask again, leave open after three", turn => turn.TryAgain("I heard nothing."), [page.State, .. givenUp])
-        .On(Trigger.NotAReading, "ask again, leave open after three", turn => turn.TryAgain("Not understood."), [page.State, .. givenUp])
-        .On(Trigger.PartOfAReading, "ask again, leave open after three", turn => turn.TryAgain("I heard only a part."), [page.State, .. givenUp]);
+        .On(Trigger.NotAReading, "ask again, leave open after three", turn => turn.NamingRoom().TryAgain("Not understood."), [page.State, .. givenUp])
+        .On(Trigger.PartOfAReading, "ask again, leave open after three", turn => turn.NamingRoom().TryAgain("I heard only a part."), [page.State, .. givenUp]);
 
     public static Turn Stop(Turn turn) => turn.Depart("stopped");
 
@@ -57,7 +57,7 @@ internal static class Always
     {
         Turn left = OpenRechecks.Report(turn.Leave("goodbye"));
         return left.Write(id => new RoundEnded(id, turn.State.Aide, turn.At))
-            .Save(Sentence.Join(OpenItems.Of(left.State), "Goodbye."), new Stage.Ended());
+            .Save(Sentence.Join(OpenItems.Of(left), "Goodbye."), new Stage.Ended());
     }
 
     public static Turn NurseNeeded(Turn turn) => turn.Say(CannotCall);
@@ -86,8 +86,7 @@ internal static class Always
     /// <summary>Leaves the resident.</summary>
     public static Turn NextResident(Turn turn)
     {
-        Turn left = turn.Leave("left for the next resident");
-        string open = left.State.Left.GetValueOrDefault(turn.Set.Resident.Id) is { } set ? OpenItems.Of(set) : "";
+        Turn left = turn.LeaveNaming("left for the next resident", out string open);
         return left.Ask(open, new Stage.AwaitingRoom());
     }
 

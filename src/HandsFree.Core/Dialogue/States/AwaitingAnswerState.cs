@@ -1,3 +1,4 @@
+using HandsFree.Core.Observations;
 using HandsFree.Core.Reports;
 
 namespace HandsFree.Core.Dialogue;
@@ -16,6 +17,7 @@ internal static class AwaitingAnswerState
 
     private static StateKind[] Answered =>
     [
+        StateKind.AwaitingAnswer,
         StateKind.Saving, StateKind.AwaitingConfirmation, StateKind.AwaitingSayingAgain, StateKind.AwaitingValue, StateKind.Ready,
         StateKind.AwaitingRecheck,
     ];
@@ -29,10 +31,9 @@ internal static class AwaitingAnswerState
     private static Turn Answer(Turn turn, bool yes) => turn.Stage<Stage.AwaitingAnswer>() switch
     {
         { Question: Question.TakenJustNow, Understood: { } understood, Said: { } said } s =>
-            turn.With(yes ? turn.Set with { StoppedAt = null } : turn.Set with { Late = true }).Offer(understood, said, s.Amends),
-        { Question: Question.Symptom, Confirmed: { } confirmed } s =>
-            turn.With(turn.Set with { Symptoms = turn.Set.Symptoms.SetItem(confirmed.Reading.Value.Sign, yes ? s.Symptoms : []) })
-                .Record(confirmed, s.Amends, yes ? s.Symptoms : []).Save(),
+            yes ? turn.With(turn.Set with { StoppedAt = null }).Offer(understood, said, s.Amends)
+                : turn.With(turn.Set with { Late = true }).Offer(MeasuredBefore(turn, understood), said, s.Amends),
+        { Question: Question.Symptom, Confirmed: not null } => Symptoming.Answered(turn, yes),
         { Question: Question.WokeToVoice, Asleep: { } asleep } =>
             turn.RecordNotTaken(asleep, yes ? Sleeping.Woke : Sleeping.DidNotWake).Save(),
         { Question: Question.Unwell } => Unwelling.Answered(turn, yes),
@@ -41,6 +42,13 @@ internal static class AwaitingAnswerState
         { Question: Question.Worried } => turn.Go(turn.Set.Base()).Say("All right."),
         var stage => throw new InvalidOperationException($"{stage.Question} waits for nothing"),
     };
+
+    private static Understood MeasuredBefore(Turn turn, Understood understood)
+    {
+        Reading reading = understood.Reading;
+        bool tooEarly = turn.Set.StoppedAt is { } stopped && Rechecking.IsTooEarly(turn, reading.Value.Sign, stopped);
+        return understood with { Reading = reading with { How = reading.How with { TooEarly = tooEarly } } };
+    }
 
     // What was confirmed already is not dropped: its question comes first.
     private static Turn Cancel(Turn turn) =>

@@ -83,7 +83,7 @@ internal static class AwaitingCountState
     }
 
     private static Turn Hedge(Turn turn) =>
-        turn.With(turn.Set with { Guessed = true }).TryAgain("A guess cannot be saved.");
+        turn.With(turn.Set.WithGuess(turn.Stage<Stage.AwaitingCount>().Sign)).TryAgain("A guess can't be saved.");
 
     private static Turn NotTaken(Turn turn) =>
         turn.OfferNotTaken(turn.Meant<Meaning.NotTaken>(), turn.Stage<Stage.AwaitingCount>().Sign);

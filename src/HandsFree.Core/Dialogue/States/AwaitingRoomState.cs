@@ -1,3 +1,4 @@
+using HandsFree.Core.Meanings;
 namespace HandsFree.Core.Dialogue;
 
 /// <summary>No resident: room and bed are awaited. After a stop and after three tries nothing is asked any more.</summary>
@@ -6,6 +7,7 @@ internal static class AwaitingRoomState
     public static Page Page() => new Page(StateKind.AwaitingRoom)
         .WithCommands()
         .On(Trigger.Place, "find the resident, say the name", Always.Place, StateKind.AwaitingName, StateKind.AwaitingRoom)
+        .On(Trigger.BedAlone, "of the room that was named: find the resident", Bed, StateKind.AwaitingName, StateKind.AwaitingRoom)
         .On(Trigger.Continue, "the resident of the stop again", Continue, StateKind.AwaitingName, StateKind.AwaitingRoom)
         .On(Trigger.Query, "answer", Handovers.Answer, StateKind.Handover, StateKind.AwaitingRoom)
         .On([Trigger.Repeat, Trigger.GoBack, Trigger.Cancel], "say the prompt", Always.Repeat, StateKind.AwaitingRoom)
@@ -22,6 +24,14 @@ internal static class AwaitingRoomState
         .Ignore(
             Trigger.ValueAlone, Trigger.Yes, Trigger.No, Trigger.Correction, Trigger.CountSaid, Trigger.Qualifier, Trigger.Seconds,
             Trigger.Uneven, Trigger.Hedge, Trigger.Pause, Trigger.NextResident, Trigger.NextOrPrevious, Trigger.TimerElapsed, Trigger.Played);
+
+    private static Turn Bed(Turn turn)
+    {
+        string bed = turn.Meant<Meaning.BedAlone>().Bed;
+        return turn.Stage<Stage.AwaitingRoom>().Room is { } room
+            ? turn.FindResident(new Meaning.Place(room, bed))
+            : turn.Say($"Bed {bed.ToUpperInvariant()} of which room?");
+    }
 
     private static Turn Ask(Turn turn)
     {

@@ -4,8 +4,8 @@ using HandsFree.Core.Quantities;
 
 namespace HandsFree.Core.Dialogue;
 
-/// <summary>A value was read back that needs more than a yes: it is said again. The same value confirms, another one takes its
-/// place.</summary>
+/// <summary>A value was read back that needs more than a yes: it is said again. The same value in other words confirms. The same sound is
+/// misheard in the same way, and another value may be the mishearing: both are read back and need a yes.</summary>
 internal static class AwaitingSayingAgainState
 {
     public static Page Page() => new Page(StateKind.AwaitingSayingAgain)
@@ -13,7 +13,7 @@ internal static class AwaitingSayingAgainState
         .WithPending()
         .On(
             Trigger.ValueAlone,
-            "the same: confirm and save; another: read it back",
+            "the same in other words: confirm and save; else read it back and ask for a yes",
             Value,
             StateKind.Saving,
             StateKind.AwaitingAnswer,
@@ -51,7 +51,7 @@ internal static class AwaitingSayingAgainState
     {
         if (Doubt.IsDoubtful(turn.Said, turn.Parts.Settings.DoubtMargin, turn.Parts.Settings) && !turn.Agrees(stage, reading))
         {
-            return turn.TryAgain("Not sure.");
+            return turn.Go(stage with { Hearings = stage.Hearings.And(turn.Said, reading) }).TryAgain("Not sure.");
         }
 
         // Thirteen and thirty may have been misheard twice in the same way.
@@ -67,6 +67,11 @@ internal static class AwaitingSayingAgainState
             return turn.OfferMore(again.Reading, stage.Amends);
         }
 
+        if (reading.Value == stage.ReadBack.Reading.Value && turn.SaidAlike(stage, reading))
+        {
+            return turn.Ask(new Stage.AwaitingConfirmation(stage.ReadBack, stage.Amends) { Tries = stage.Tries, SaysYesOrNo = true });
+        }
+
         if (stage.ReadBack.BySayingAgain(again, turn.Attribute(stage.ReadBack.Understood, stage.Amends)) is { } confirmed)
         {
             return turn.RecordOrAsk(confirmed, stage.Amends);
@@ -75,13 +80,23 @@ internal static class AwaitingSayingAgainState
         Stage failed = stage with { Tries = stage.Tries + 1 };
         return failed.Tries >= Trying.Most
             ? turn.TryAgain("That is another number.")
-            : turn.Go(failed).Replace(reading, "second saying differs", null);
+            : turn.Go(failed).Discard(stage.ReadBack.Understood, stage.ReadBack.Text, "second saying differs")
+                .Offer(turn.Understand(reading, null), turn.Said, stage.Amends, another: true);
     }
 
     // A doubtful second saying confirms where it was likelier the value read back than all else, and both sayings together leave no doubt.
     private static bool Agrees(this Turn turn, Stage.AwaitingSayingAgain stage, Reading reading) =>
         turn.Said.Probability > 0.5
         && reading.Value == stage.ReadBack.Reading.Value
-        && stage.Possible.Count > 0
-        && !Together.IsDoubtful(stage.Possible, Together.Of(turn.Said, reading), reading.Value, turn.Set.Refused, turn.Parts.Settings);
+        && stage.Hearings.Count > 0
+        && !turn.IsDoubtfulTogether(stage, reading);
+
+    // The same sound is misheard in the same way, and what contradicts the other hearings is not sure: then a yes is needed.
+    private static bool SaidAlike(this Turn turn, Stage.AwaitingSayingAgain stage, Reading reading) =>
+        !turn.Said.Typed
+        && stage.Hearings.Count > 0
+        && (stage.Hearings.Any(h => h.Sound == NumberSound.Of(turn.Said.Words)) || turn.IsDoubtfulTogether(stage, reading));
+
+    private static bool IsDoubtfulTogether(this Turn turn, Stage.AwaitingSayingAgain stage, Reading reading) =>
+        Together.IsDoubtful(stage.Hearings.And(turn.Said, reading), reading.Value, turn.Set.Refused, turn.Parts.Settings);
 }

@@ -62,7 +62,7 @@ internal static class AwaitingValueState
     }
 
     private static Turn Hedge(Turn turn) =>
-        turn.With(turn.Set with { Guessed = true }).TryAgain("A guess cannot be saved. Count, then say the number.");
+        turn.With(turn.Set.WithGuess(turn.Stage<Stage.AwaitingValue>().Sign)).TryAgain("A guess can't be saved. Count, or measure again.");
 
     private static Turn Qualify(Turn turn, Circumstances how)
     {

@@ -41,7 +41,7 @@ internal static class CountingState
     // While breaths are counted nothing is said, for the resident must not know.
     private static Turn Early(Turn turn)
     {
-        Turn guessed = turn.With(turn.Set with { Guessed = true })
+        Turn guessed = turn.With(turn.Set.WithGuess(turn.Stage<Stage.Counting>().Sign))
             .Write(id => new AttemptDiscarded(
                 id, turn.State.Aide, turn.At, turn.Set.Resident.Id, turn.Heard, null, null, "before the count was over"));
         return turn.Stage<Stage.Counting>().Sign == VitalSign.Pulse ? guessed.Say("Count until the tone.") : guessed;

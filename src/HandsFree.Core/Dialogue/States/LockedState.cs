@@ -26,7 +26,7 @@ internal static class LockedState
     {
         bool locks = page.State is not (StateKind.Saving or StateKind.NotSaved or StateKind.Ended or StateKind.Locked);
         Page decided = locks ? page.On(Trigger.LockDue, "leave the resident, lock", Lock, StateKind.Locked) : page;
-        Trigger[] others = [Trigger.LockDue, Trigger.Unlocked, Trigger.UnlockRefused];
+        Trigger[] others = [Trigger.LockDue, Trigger.Unlocked, Trigger.UnlockRefused, Trigger.BedAlone];
         return decided.Ignore([.. others.Where(trigger => !decided.Rows.ContainsKey(trigger))]);
     }
 
@@ -51,6 +51,7 @@ internal static class LockedState
     {
         TimeSpan wait = ((DialogueEvent.UnlockRefused)turn.Event).Wait;
         return turn.Write(id => new UnlockFailed(id, turn.State.Aide, turn.At, wait))
+            .Go(turn.Stage<Stage.Locked>() with { Refused = wait <= TimeSpan.Zero ? "that was wrong, type your PIN" : $"that was wrong, wait {Words(wait)}" })
             .Say(wait <= TimeSpan.Zero ? "That does not unlock." : $"That does not unlock. Wait {Words(wait)}.");
     }
 

@@ -31,7 +31,7 @@ internal static class Measuring
         .On(Trigger.PartOfAReading, "say so", turn => turn.Say("I heard only a part. Say the whole reading."), page.State);
 
     private static Turn Hedge(Turn turn) =>
-        turn.With(turn.Set with { Guessed = true }).Say("A guess cannot be saved. Count, then say the number.");
+        turn.With(turn.Set.WithGuess(turn.Meant<Meaning.Hedge>().Sign)).Say("A guess can't be saved. Count, or measure again.");
 
     private static Turn NotTaken(Turn turn) =>
         turn.OfferNotTaken(turn.Meant<Meaning.NotTaken>(), (turn.State.Stage as Stage.AwaitingRecheck)?.Sign);

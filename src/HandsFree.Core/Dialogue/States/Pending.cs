@@ -107,15 +107,15 @@ internal static class Pending
     // The value is what was heard before; only the way it was taken is new. It is read back again and needs its own yes.
     private static Turn OfferQualified(this Turn turn, Reading reading)
     {
-        (ReadBack waiting, string? amends) = turn.Waiting();
+        (ReadBack waiting, _) = turn.Waiting();
         ReadBack anew = ReadBack.Of(waiting.Understood with { Reading = reading }, turn.TextOf(reading), turn.At);
-        return turn.State.Stage is Stage.AwaitingConfirmation
-            ? turn.Ask(new Stage.AwaitingConfirmation(anew, amends) { Tries = turn.State.Stage.Tries })
-            : turn.Ask(new Stage.AwaitingSayingAgain(anew, amends) { Tries = turn.State.Stage.Tries });
+        return turn.State.Stage is Stage.AwaitingSayingAgain again
+            ? turn.Ask(again with { ReadBack = anew, Asked = 0 })
+            : turn.Ask(turn.Stage<Stage.AwaitingConfirmation>() with { ReadBack = anew, Asked = 0 });
     }
 
     private static Turn Hedge(Turn turn) =>
-        turn.With(turn.Set with { Guessed = true }).TryAgain("A guess cannot be saved.");
+        turn.With(turn.Set.WithGuess(turn.Waiting().ReadBack.Reading.Value.Sign)).TryAgain("A guess can't be saved.");
 
     private static Turn NotTaken(Turn turn)
     {

@@ -11,7 +11,7 @@ internal static class Doubt
     /// <summary>What an event counts as, and the state that remembers a doubtful answer.</summary>
     public static (DialogueState State, DialogueEvent Event) Weigh(Parts parts, DialogueState state, DialogueEvent happened)
     {
-        if (happened is not DialogueEvent.Utterance { Typed: false } said || LeastMargin(said.Meaning, parts.Settings) is not { } least)
+        if (happened is not DialogueEvent.Utterance { Typed: false } said || LeastMargin(said.Meaning, state, parts.Settings) is not { } least)
         {
             return (state, happened);
         }
@@ -49,7 +49,7 @@ internal static class Doubt
         !said.Typed && ((said.Doubtful && said.Probability < settings.SureFrom) || said.Margin < leastMargin);
 
     /// <summary>The margin that a meaning needs; null where no doubt holds it back.</summary>
-    private static double? LeastMargin(Meaning meaning, DialogueSettings settings) => meaning switch
+    private static double? LeastMargin(Meaning meaning, DialogueState state, DialogueSettings settings) => meaning switch
     {
         // A doubtful value is asked for digit by digit.
         Meaning.ReadingSaid or Meaning.ValueAlone or Meaning.Correction or Meaning.CountSaid or Meaning.NotPossible => null,
@@ -63,6 +63,7 @@ internal static class Doubt
         Meaning.NotTaken => 0,
         // The round or the resident is left, with all that is open: in noise a reading whose end was covered became "goodbye".
         Meaning.Command { Word: CommandWord.Goodbye or CommandWord.NextResident or CommandWord.Done } => settings.CautionMargin,
+        Meaning.Place when state.Set is not null => settings.CautionMargin,
         _ => settings.DoubtMargin,
     };
 }

@@ -6,7 +6,7 @@ using HandsFree.Core.Quantities;
 
 namespace HandsFree.Core.Dialogue;
 
-/// <summary>Two hearings of one value, the second in digits, decide it together.</summary>
+/// <summary>All hearings of one value decide it together; the same sound counts once.</summary>
 internal static class Together
 {
     /// <summary>The values that one utterance may have been: the one heard, and all others that are values of the same sign, each once. Where
@@ -23,14 +23,20 @@ internal static class Together
         return [new(reading.Value, said.Probability), .. others.Select(p => p with { Probability = Math.Min(left, p.Probability) })];
     }
 
-    /// <summary>Whether both leave it open. A value that is not the one just heard is never chosen: it would be read back to somebody
+    /// <summary>The hearings with one more; none for what was typed, of which there is no doubt.</summary>
+    public static ImmutableList<HeardValue> And(this ImmutableList<HeardValue> hearings, DialogueEvent.Utterance said, Reading reading) =>
+        said.Typed ? [] : hearings.Add(new HeardValue(NumberSound.Of(said.Words), Of(said, reading)));
+
+    /// <summary>Whether all of them leave it open. A value that is not the one just heard is never chosen: it would be read back to somebody
     /// who has not just said it.</summary>
     public static bool IsDoubtful(
-        ImmutableList<Possible<Quantity>> first, ImmutableList<Possible<Quantity>> second, Quantity heard, ImmutableHashSet<Quantity> refused,
-        DialogueSettings settings)
+        ImmutableList<HeardValue> hearings, Quantity heard, ImmutableHashSet<Quantity> refused, DialogueSettings settings)
     {
-        IReadOnlyList<Possible<Quantity>> both = TwoHearings.Together(first, second, refused.Remove(heard));
-        return both.Count == 0 || both[0].Value != heard || TwoHearings.Margin(both) < settings.DoubtMargin;
+        IReadOnlyList<Possible<Quantity>> all = hearings
+            .GroupBy(h => h.Sound)
+            .Select(g => (IReadOnlyList<Possible<Quantity>>)g.MaxBy(h => h.Possible[0].Probability)!.Possible)
+            .Aggregate((first, next) => TwoHearings.Together(first, next, refused.Remove(heard)));
+        return all.Count == 0 || all[0].Value != heard || TwoHearings.Margin(all) < settings.DoubtMargin;
     }
 
     private static Possible<Meaning>[] Next(DialogueEvent.Utterance said) => said is { RunnerUp: { } next, Margin: { } margin }

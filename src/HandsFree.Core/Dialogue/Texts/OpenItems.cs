@@ -1,36 +1,69 @@
 using HandsFree.Core.Handover;
+using HandsFree.Core.Quantities;
 using HandsFree.Core.Reports;
+using HandsFree.Core.Residents;
+using HandsFree.Core.Rounds;
 
 namespace HandsFree.Core.Dialogue;
 
-/// <summary>Names what was left open, before the round or the resident is left.</summary>
+/// <summary>Names what is open, in one sentence for each resident: before a resident or the round is left, and when the next round begins.</summary>
 internal static class OpenItems
 {
-    public static string Of(DialogueState state) =>
-        string.Join(' ', state.Left.Values.OrderBy(s => s.Resident.Room).ThenBy(s => s.Resident.Bed, StringComparer.Ordinal)
-            .Select(Of).Where(t => t.Length > 0));
+    private const int Most = 3;
 
-    public static string Of(ResidentSet set)
+    /// <summary>Of everybody who was begun in this round.</summary>
+    public static string Of(Turn turn) =>
+        Sentence.Join([.. turn.State.Left.Values.OrderBy(s => s.Resident.Room).ThenBy(s => s.Resident.Bed, StringComparer.Ordinal).Select(s => Of(turn, s))]);
+
+    /// <summary>Of one resident; empty where nothing is open.</summary>
+    public static string Of(Turn turn, ResidentSet set)
     {
         List<string> parts = [];
-        if (set.Open.Count > 0)
+        IReadOnlyList<VitalSign> due = DueList.Open(DueList.Of(set.Resident, turn.Parts.Settings.Due, turn.State.Journal, turn.At), set.IsSettled);
+        if (due.Count > Most)
         {
-            parts.Add($"{Sentence.List([.. set.Open.Select(SignNames.Of)])} left open");
+            parts.Add($"{DigitWords.Of(due.Count)} not taken yet");
+        }
+        else
+        {
+            Add(due, "not taken yet");
         }
 
-        if (set.Waiting.Count > 0)
-        {
-            parts.Add($"{Sentence.List([.. set.Waiting.Select(w => SignNames.Of(w.Sign))])} to recheck");
-        }
-
+        Add(set.Open, "left open");
+        Add([.. set.Waiting.Select(w => w.Sign)], "to recheck");
         parts.AddRange(set.NotTaken.OrderBy(n => n.Key).Select(n => $"{SignNames.Of(n.Key)} {NotTakenTexts.Reason(n.Value)}"));
-        return parts.Count == 0 ? "" : Sentence.Join($"{HandoverTexts.Place(set.Resident)}: {string.Join(", ", parts)}.", Tell(set));
+        List<Report> untold = [.. Untold(turn).Where(r => r.Resident == set.Resident.Id)];
+        string tell = untold.Count == 0 ? "" : $"{Reporting.Tell(untold.Max(r => r.Urgency)).TrimEnd('.')}: {What(untold)}.";
+        return parts.Count == 0 && tell.Length == 0 ? ""
+            : parts.Count == 0 ? $"{HandoverTexts.Place(set.Resident)}: {char.ToLowerInvariant(tell[0])}{tell[1..]}"
+            : Sentence.Join($"{HandoverTexts.Place(set.Resident)}: {string.Join(", ", parts)}.", tell);
+
+        void Add(IReadOnlyList<VitalSign> signs, string what)
+        {
+            if (signs.Count > 0)
+            {
+                parts.Add($"{Sentence.List([.. signs.Select(SignNames.Of)])} {what}");
+            }
+        }
     }
 
-    // A recheck that was not done has become a report.
-    private static string Tell(ResidentSet set)
+    /// <summary>What earlier rounds left: the nurse was not told. Empty where nothing is.</summary>
+    public static string Before(Turn turn)
     {
-        List<ReportUrgency> told = [.. set.Waiting.Where(w => set.Reported.ContainsKey(w.Sign)).Select(w => set.Reported[w.Sign])];
-        return told.Count == 0 ? "" : Reporting.Tell(told.Max());
+        List<string> open =
+            [.. Untold(turn).GroupBy(r => r.Resident).Select(g => Named(turn, g.Key, $"tell the nurse: {What([.. g])}"))];
+        open.RemoveAll(t => t.Length == 0);
+        return open.Count == 0 ? "" : $"Open from before: {string.Join("; ", open.Take(Most))}{(open.Count > Most ? $"; and {open.Count - Most} more" : "")}.";
     }
+
+    private static string Named(Turn turn, string resident, string what) =>
+        turn.Parts.Roster.ById(resident) is { } one ? $"{Sentence.Small(HandoverTexts.Place(one))}, {what}" : "";
+
+    // All that the dialogue has written, flushed or not yet.
+    private static IEnumerable<Report> Untold(Turn turn) => ReportBook
+        .Of(turn.Known())
+        .All.Where(r => r.State == ReportState.Open);
+
+    private static string What(IReadOnlyList<Report> reports) => Sentence.List(
+        [.. reports.Select(r => r.Sign is { } sign ? SignNames.Of(sign) : r.Situation).Distinct()]);
 }

@@ -108,6 +108,11 @@ public static class ReadBackTexts
         {
             yield return "machine";
         }
+
+        if (how.TooEarly)
+        {
+            yield return "too early";
+        }
     }
 
     private static string SiteName(TemperatureSite site) => site switch

@@ -10,7 +10,7 @@ namespace HandsFree.Core.Tests.Dialogue.Conversations;
 internal sealed class AnySaying(Random chance)
 {
     /// <summary>One of all meanings, each kind as likely as the next; goodbye rarely, for it ends the round.</summary>
-    public Meaning Anything() => chance.Next(17) switch
+    public Meaning Anything() => chance.Next(18) switch
     {
         0 => Reading(),
         1 => new Meaning.ValueAlone(Number(Sign())),
@@ -21,13 +21,14 @@ internal sealed class AnySaying(Random chance)
         6 => new Meaning.Counting(Any<CountWord>()),
         7 => new Meaning.AboutRound(Any<RoundWord>()),
         8 => new Meaning.NotTaken(Any<NotTakenReason>(), chance.Next(2) == 0 ? null : Sign()),
-        9 => new Meaning.Hedge(),
+        9 => new Meaning.Hedge(chance.Next(2) == 0 ? null : Sign()),
         10 => new Meaning.Command(Any<CommandWord>() is var word && word == CommandWord.Goodbye && chance.Next(3) > 0 ? CommandWord.Repeat : word),
         11 => Place(),
         12 => Birthday(),
         13 => Band(),
         14 => Query(),
         15 => new Meaning.Worried(),
+        16 => new Meaning.BedAlone(Pick("a", "b", "c")),
         _ => new Meaning.NotPossible(chance.Next(2) == 0 ? null : Sign(), Number(Sign()), "a test"),
     };
 

@@ -23,7 +23,7 @@ internal static class Ears
         return listening.Kind switch
         {
             ListeningKind.Nothing => [],
-            ListeningKind.Commands => [Load("phrases", "command")],
+            ListeningKind.Commands => [Load("phrases", "paused")],
             ListeningKind.Identity => [Load("identity"), Load("handover", "question")],
             ListeningKind.SecondIdentifier => [Load("identity", "second")],
             ListeningKind.YesNo => [Load("confirmation", "yes_no")],
