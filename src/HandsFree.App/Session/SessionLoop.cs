@@ -18,6 +18,7 @@ internal sealed class SessionLoop : IDisposable
     private readonly TalkSwitch talk;
     private readonly Hardware hardware;
     private readonly LockWatch locks;
+    private readonly UnreadableNotice unreadable;
     private readonly Queue<DialogueEvent> answers = [];
     private DialogueState? state;
     private ListeningInForce listening;
@@ -25,7 +26,6 @@ internal sealed class SessionLoop : IDisposable
     private bool speaking;
     private bool led;
     private bool over;
-    private bool toldNotRead;
 
     /// <summary>A session; <see cref="Run"/> runs it.</summary>
     public SessionLoop(SessionParts parts)
@@ -39,6 +39,7 @@ internal sealed class SessionLoop : IDisposable
         pen = new JournalPen(parts.Journal, () => Say("Another program has the record. I wait for it."));
         timers = new SessionTimers(parts.Time, Queue);
         locks = new LockWatch(parts, timers);
+        unreadable = new UnreadableNotice(parts.Watcher, Say);
         quiet = new QuietWatch(parts.Time, Queue);
         listening = new ListeningInForce(0, new Listening(ListeningKind.Nothing, AnswerAwaited: false), Now);
     }
@@ -62,7 +63,7 @@ internal sealed class SessionLoop : IDisposable
         TellMicrophone(null);
         Carry(parts.Machine.Begin(aide, session, parts.Past ?? parts.Journal.ReadFrom(1).Select(e => e.Event), Now));
         AnswerAll();
-        TellNotRead(parts.NotRead);
+        unreadable.Tell(Now, parts.NotRead);
         locks.Watch(state!);
         EarThread hearing = new(ear, Queue, ending.Token);
         try
@@ -228,20 +229,6 @@ internal sealed class SessionLoop : IDisposable
         }
     }
 
-    // Said once; each is named on the screen and in the log.
-    private void TellNotRead(IReadOnlyList<string> lines)
-    {
-        if (lines.Count > 0)
-        {
-            parts.Watcher.Saw(new SessionNote.NotRead(Now, lines));
-            if (!toldNotRead)
-            {
-                toldNotRead = true;
-                Say("The record has an entry that I cannot read. Tell your supervisor.");
-            }
-        }
-    }
-
     private void Played()
     {
         led = false;
@@ -311,7 +298,7 @@ internal sealed class SessionLoop : IDisposable
                 var (note, answer) = pen.Write(record, Now);
                 parts.Watcher.Saw(note);
                 answers.Enqueue(answer);
-                TellNotRead((note as SessionNote.Kept)?.Unreadable ?? []);
+                unreadable.Tell(Now, (note as SessionNote.Kept)?.Unreadable ?? []);
                 if (note is SessionNote.Kept kept && parts.Recorder?.Saved(kept.Events) is { } unkept)
                 {
                     parts.Watcher.Saw(new SessionNote.NotKept(Now, unkept));
