@@ -6,7 +6,7 @@ namespace HandsFree.Architecture.Tests;
 internal static class RepositoryFiles
 {
     private static readonly HashSet<string> NotOurs =
-        [".git", ".handsfree", "bin", "obj", "TestResults", "BenchmarkDotNet.Artifacts", ".vs", ".idea", "release"];
+        [".git", ".handsfree", "bin", "obj", "TestResults", "BenchmarkDotNet.Artifacts", ".vs", ".idea"];
 
     private static readonly HashSet<string> TextEndings =
         [".cs", ".csproj", ".props", ".sln", ".json", ".md", ".txt", ".tsv", ".csv", ".jsgf", ".sh", ".ps1", ".cmd", ".yml", ""];
