@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
 # Makes what a home downloads: for each platform a folder with the program and all that it needs (self-contained, compiled ahead),
 # packed, with checksums; for Linux a Debian package, too. From the same commit and SDK the same bytes come out.
-#   scripts/release.sh                       linux-x64 win-x64 linux-arm64, into release/
+#   scripts/release.sh                       linux-x64 win-x64 linux-arm64, into .handsfree/release
 #   scripts/release.sh --out FOLDER RID...   only those
 # Needs: the .NET SDK, tar, xz, zip, dpkg-deb, sha256sum; the speech detector's model in HANDSFREE_TOOLS (scripts/setup.sh fetches it).
 set -euo pipefail
@@ -12,7 +12,7 @@ HANDSFREE_ROOT="$(cd "$(dirname "$0")/.." && pwd -P)"
 cd "$HANDSFREE_ROOT"
 need_dotnet
 
-out="$HANDSFREE_ROOT/release"
+out="$HANDSFREE_ROOT/.handsfree/release"
 rids=""
 while [ $# -gt 0 ]; do
     case "$1" in
