@@ -59,7 +59,7 @@ internal sealed class JournalAuditCommand
         // All of it is read: where the clock was set back, what is recent is not always at the end.
         AuditLine[] lines =
         [
-            .. Audit.Of(journal.Numbered()).Lines.Where(line => line.At >= from && (parsed.GetValue(person) is not { } who || line.Person == who)),
+            .. Audit.Of(journal.From(1)).Lines.Where(line => line.At >= from && (parsed.GetValue(person) is not { } who || line.Person == who)),
         ];
         if (parsed.GetValue(json))
         {

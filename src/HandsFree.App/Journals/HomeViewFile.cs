@@ -7,24 +7,23 @@ namespace HandsFree.App.Journals;
 
 /// <summary>The last roster, settings and rules of a journal, and whether it was opened with the emergency key, kept in a sealed file beside it, so that a command need not read years to know
 /// who lives in the home. Brought up to date from the events that came since; made anew where no file fits.</summary>
-internal sealed class HomeViewFile(Journal journal, string path)
+internal sealed class HomeViewFile(Journal journal, string path, PassedOver passedOver)
 {
     private const int WorthKeeping = 200;
 
     /// <summary>What is in force.</summary>
     /// <exception cref="JournalReadException">The journal can't be read.</exception>
-    /// <exception cref="InvalidDataException">An event can't be read; says which.</exception>
     public HomeKept Read()
     {
         (long had, List<JournalEvent> last) = Load();
         long sequence = had;
         bool changed = false;
-        foreach (JournalEvent? happened in journal.ReadFrom(had + 1, Decoded))
+        foreach ((long number, JournalEvent happened) in passedOver.Readable(journal.ReadFrom(had + 1, PassedOver.Try)))
         {
-            sequence++;
-            if (happened is not null)
+            sequence = number;
+            if (Key(happened) is { } key)
             {
-                last.RemoveAll(other => Key(other) == Key(happened));
+                last.RemoveAll(other => Key(other) == key);
                 last.Add(happened);
                 changed = true;
             }
@@ -37,8 +36,6 @@ internal sealed class HomeViewFile(Journal journal, string path)
 
         return HomeKept.Of(last);
     }
-
-    private static JournalEvent? Decoded(JournalEntry entry) => HomeJournal.Decoded(entry) is { } happened && Key(happened) is not null ? happened : null;
 
     private static string? Key(JournalEvent happened) => happened switch
     {
