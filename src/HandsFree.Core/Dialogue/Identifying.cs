@@ -77,7 +77,7 @@ internal static class Identifying
 
         Resident resident = turn.Stage<Stage.AwaitingSecondIdentifier>().Resident;
         ResidentSet set = turn.SetOf(resident);
-        set = set with { AskAgain = [.. set.NotTaken.Where(n => MayBeAskedAgain(n.Value)).Select(n => n.Key)], RestingSince = null };
+        set = set with { AskAgain = [.. set.NotTaken.Where(n => MayBeAskedAgain(n.Value)).Select(n => n.Key)], RestingSince = null, SavedBefore = set.Saved.Count };
         turn = turn.Write(id => new ResidentIdentified(id, turn.State.Aide, turn.At, resident.Id, by));
         turn = turn with { State = turn.State with { Set = set, StoppedAt = null } };
         turn = RestClock.Begin(set.Waiting.Aggregate(turn, StartRest));

@@ -83,6 +83,9 @@ internal sealed class Talk
             case "nothing":
                 Happens(new DialogueEvent.NothingHeard(now));
                 break;
+            case "unknown":
+                Happens(new DialogueEvent.NotAReading(now) { Typed = true });
+                break;
             case "mumble":
                 Happens(new DialogueEvent.NotAReading(now));
                 break;
