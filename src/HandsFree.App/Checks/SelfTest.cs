@@ -1,16 +1,18 @@
-using HandsFree.App.Journals;
+using HandsFree.App.Composition;
 using HandsFree.App.Hear;
 using HandsFree.App.Hearing;
 using HandsFree.App.Homes;
+using HandsFree.App.Journals;
 using HandsFree.Audio.Endpointing;
 using HandsFree.Speech;
 using HandsFree.Speech.Voice;
 using HandsFree.Store.Journaling;
+using HandsFree.Store.Keys;
 
 namespace HandsFree.App.Checks;
 
 /// <summary>Whether this machine and this home have what a round needs.</summary>
-internal sealed class SelfTest(GrammarShelf shelf, FileHearing hearing, HomeFolder folder, HomeOpening home)
+internal sealed class SelfTest(GrammarShelf shelf, FileHearing hearing, ProgramPaths paths, HomeFolder folder, HomeOpening home, TimeProvider time)
 {
     /// <summary>All checks, one after the other.</summary>
     /// <param name="choice">The engine that was started, or why none was.</param>
@@ -23,7 +25,7 @@ internal sealed class SelfTest(GrammarShelf shelf, FileHearing hearing, HomeFold
         }
 
         yield return hearing.WhyNotBetter is { } why
-            ? new("detector", CheckState.Warning, $"{why}; run scripts/setup.sh --again")
+            ? new("detector", CheckState.Warning, $"{why}; {paths.FetchAgain}")
             : new("detector", CheckState.Ok, hearing.DetectorName);
         yield return Voice();
         foreach (CheckResult result in Home())
@@ -33,12 +35,16 @@ internal sealed class SelfTest(GrammarShelf shelf, FileHearing hearing, HomeFold
 
         yield return Folder();
         yield return Journal();
+        if (People() is { } people)
+        {
+            yield return people;
+        }
     }
 
     private static CheckResult Engine(EngineChoice choice) => choice.Recognizer switch
     {
         null => new("engine", CheckState.Failed, choice.Line),
-        { Name: EngineNames.Neural } => new("engine", CheckState.Ok, choice.Line),
+        { Name: EngineNames.Words or EngineNames.Neural } => new("engine", CheckState.Ok, choice.Line),
         _ => new("engine", CheckState.Warning, choice.Line),
     };
 
@@ -104,6 +110,23 @@ internal sealed class SelfTest(GrammarShelf shelf, FileHearing hearing, HomeFold
         {
             return new("folder", CheckState.Failed, $"{folder.Path} can't be written ({e.Message.ReplaceLineEndings(" ")}); name another with --home");
         }
+    }
+
+    // Whoever is set up, the device alone does not open the record: that is the whole answer, and needs no PIN.
+    private CheckResult? People()
+    {
+        CheckResult nobody = new("people", CheckState.Warning, "nobody is set up: whoever uses this device opens the record");
+        if (!JournalFile.IsBegun(folder))
+        {
+            return nobody;
+        }
+
+        JournalOpening opening = Store.Journaling.Journal.Open(
+            folder.JournalFile, new JournalAccess(folder.States, new Credential.Device(), time), new JournalOptions { BusySeconds = 1 });
+        using Journal? opened = opening.Journal;
+        return opened is not null ? nobody
+            : opening.Error?.Problem == JournalProblem.NeedsPin ? new("people", CheckState.Ok, "a person and a PIN open the record")
+            : null; // what else keeps it from being opened, the check of the journal said
     }
 
     private CheckResult Journal()

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using HandsFree.App.Checks;
+using HandsFree.App.Composition;
 using HandsFree.App.Hear;
 using HandsFree.App.Hearing;
 using HandsFree.App.Homes;
@@ -35,8 +36,10 @@ internal static class CheckCommand
             SelfTest test = new(
                 services.GetRequiredService<GrammarShelf>(),
                 services.GetRequiredService<FileHearing>(),
+                services.GetRequiredService<ProgramPaths>(),
                 services.GetRequiredService<HomeFolder>(),
-                services.GetRequiredService<HomeOpening>());
+                services.GetRequiredService<HomeOpening>(),
+                services.GetRequiredService<TimeProvider>());
             (SoundSettings settings, IReadOnlyList<FileError> errors) = sound.Settings(parsed, services);
             string soundFile = services.GetRequiredService<HomeFolder>().SoundFile;
             SoundCheck soundCheck = new(settings, services.GetRequiredService<TimeProvider>(), s => Keep(soundFile, s.EchoMilliseconds));
@@ -47,11 +50,12 @@ internal static class CheckCommand
                 .. errors.Select(e => new CheckResult("sound", CheckState.Failed, e.ToString())),
                 .. soundCheck.Run(speaks ? microphone => Practise(host, services, recognizer!, microphone) : null),
             ];
+            IReadOnlyList<string> next = NextSteps.Of(results);
             bool ok = results.All(result => result.State != CheckState.Failed);
             host.Surroundings.Out.WriteLine(parsed.GetValue(json)
                 ? JsonSerializer.Serialize(
-                    new { ok, engine = recognizer?.Name, checks = results.Select(r => new { name = r.Name, state = r.Word, text = r.Text }) }, Options)
-                : string.Join(Environment.NewLine, results.Select(r => $"{r.Word,-8} {r.Name}: {r.Text}")));
+                    new { ok, engine = recognizer?.Name, checks = results.Select(r => new { name = r.Name, state = r.Word, text = r.Text }), next }, Options)
+                : string.Join(Environment.NewLine, [.. results.Select(r => $"{r.Word,-8} {r.Name}: {r.Text}"), "Next:", .. next.Select((step, i) => $"{i + 1}. {step}")]));
             if (ok)
             {
                 return ExitCodes.Done;

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Help;
 using System.CommandLine.Parsing;
 using HandsFree.App.Composition;
+using HandsFree.Core.Files;
 
 namespace HandsFree.App.Commands;
 
@@ -14,14 +15,22 @@ internal static class CommandLine
     /// <returns>An exit code of <see cref="ExitCodes"/>.</returns>
     public static int Run(IReadOnlyList<string> args, Surroundings surroundings)
     {
-        CommandHost host = new(surroundings);
+        // Nothing that comes from a record or a file steers the terminal.
+        using PlainWriter output = new(surroundings.Out);
+        using PlainWriter error = new(surroundings.Error);
+        CommandHost host = new(surroundings with { Out = output, Error = error });
+        if (args.Select(PlainText.WhyNot).FirstOrDefault(why => why is not null) is { } steers)
+        {
+            return host.Refuse($"what was typed {steers}");
+        }
+
         ParseResult parsed = Root(host).Parse(args);
         return parsed.Errors.Count > 0 && !(parsed.Action?.ClearsParseErrors ?? false)
             ? host.Refuse($"{Reasons(parsed)} ({string.Join(' ', Path(parsed.CommandResult))} --help says what can be given)")
             : parsed.Invoke(new InvocationConfiguration
             {
-                Output = surroundings.Out,
-                Error = surroundings.Error,
+                Output = output,
+                Error = error,
                 EnableDefaultExceptionHandler = false,
             });
     }

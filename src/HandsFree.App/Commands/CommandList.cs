@@ -22,5 +22,6 @@ internal static class CommandList
         PeopleCommand.Make(host),
         CheckCommand.Make(host),
         DevicesCommand.Make(host),
+        Help.HelpCommand.Make(host),
     ];
 }

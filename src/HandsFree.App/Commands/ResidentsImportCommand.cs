@@ -1,5 +1,6 @@
 using HandsFree.App.Journals;
 using System.CommandLine;
+using HandsFree.App.Files;
 using HandsFree.App.Homes;
 using HandsFree.App.ResidentDesk;
 using HandsFree.App.Unlocking;
@@ -102,11 +103,14 @@ internal static class ResidentsImportCommand
 
         try
         {
-            new RosterWriter(home.Settings).Write(home.Folder.RosterFile, after);
+            if (new RosterWriter(home.Settings).Write(home.Folder.RosterFile, after) is { } unwritten)
+            {
+                return host.Refuse(unwritten);
+            }
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            return host.Refuse($"{home.Folder.RosterFile}: can't be written ({e.Message.ReplaceLineEndings(" ")}); the roster is as it was; see to the folder's space and rights");
+            return host.Refuse(WriteFault.Of(home.Folder.RosterFile, e));
         }
 
         host.Surroundings.Out.WriteLine("imported");

@@ -1,6 +1,7 @@
 using HandsFree.App.Journals;
 using System.CommandLine;
 using System.Text;
+using HandsFree.App.Files;
 using HandsFree.App.Homes;
 using HandsFree.App.RuleDesk;
 using HandsFree.App.Unlocking;
@@ -76,7 +77,7 @@ internal static class RulesTrialCommand
             return (null, []);
         }
 
-        (byte[]? content, string? unreadable) = WholeFile.Read(path);
+        (byte[]? content, string? unreadable) = BoundedFile.Read(path);
         if (content is null)
         {
             return (null, [unreadable!]);

@@ -15,6 +15,11 @@ internal sealed class ProgramPaths(Surroundings surroundings)
     public IReadOnlyList<string> Models =>
         surroundings.Variable("HANDSFREE_MODELS") is { } own ? [own, Path.Combine(Tools, "models")] : [Path.Combine(Tools, "models")];
 
+    /// <summary>What to do where something that set-up fetches is missing; an installed program has no set-up, all is in it.</summary>
+    public string FetchAgain { get; } = OfCheckout(surroundings.ProgramFolder) is null ? "install HandsFree again: a part of it is missing"
+        : OperatingSystem.IsWindows() ? @"run scripts\setup.ps1 -Again"
+        : "run scripts/setup.sh --again";
+
     /// <summary>The grammars.</summary>
     public string Grammars => Path.Combine(surroundings.ProgramFolder, "grammars");
 
@@ -44,7 +49,7 @@ internal sealed class ProgramPaths(Surroundings surroundings)
 
     private static string Data(Surroundings surroundings) => Path.Combine(
         OperatingSystem.IsWindows()
-            ? surroundings.Variable("APPDATA") ?? Environment.GetFolderPath(Environment.SpecialFolder.ApplicationData)
+            ? surroundings.Variable("LOCALAPPDATA") ?? Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData) // never the roaming one: a record is not copied to other machines
             : surroundings.Variable("XDG_DATA_HOME") ?? Path.Combine(UserFolder(surroundings), ".local", "share"),
         Name);
 

@@ -3,6 +3,8 @@ namespace HandsFree.App.Hearing;
 /// <summary>The engines by the names that the command line and home.json use, the best first.</summary>
 internal static class EngineNames
 {
+    public const string Words = "words";
+
     public const string Neural = "neural";
 
     public const string Vosk = "vosk";
@@ -11,5 +13,5 @@ internal static class EngineNames
 
     public const string Small = "small";
 
-    public static IReadOnlyList<string> All { get; } = [Neural, Vosk, Small, Sphinx];
+    public static IReadOnlyList<string> All { get; } = [Words, Neural, Vosk, Small, Sphinx];
 }

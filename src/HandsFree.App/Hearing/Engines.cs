@@ -1,10 +1,12 @@
 using HandsFree.App.Composition;
 using HandsFree.App.Hear;
+using HandsFree.Language.Grammars;
 using HandsFree.Speech;
 using HandsFree.Speech.Neural;
 using HandsFree.Speech.Small;
 using HandsFree.Speech.Sphinx;
 using HandsFree.Speech.Vosk;
+using HandsFree.Speech.Words;
 using Microsoft.ML.OnnxRuntime;
 
 namespace HandsFree.App.Hearing;
@@ -42,24 +44,31 @@ internal sealed class Engines(ProgramPaths paths)
             reasons.Add($"not {name}: {why}");
         }
 
-        return EngineChoice.None($"no engine can hear here ({string.Join("; ", reasons)}); run scripts/setup.sh --again");
+        return EngineChoice.None($"no engine can hear here ({string.Join("; ", reasons)}); {paths.FetchAgain}");
     }
 
     /// <summary>What the line adds about words of the grammars that an engine never hears; mostly nothing.</summary>
     private string Deaf(IRecognizer recognizer)
     {
-        if (recognizer is not SmallRecognizer small)
+        Func<IEnumerable<Grammar>, IReadOnlyList<string>>? notLearned = recognizer switch
+        {
+            WordsRecognizer built => built.NotLearned,
+            SmallRecognizer small => small.NotLearned,
+            _ => null,
+        };
+        if (notLearned is null)
         {
             return "";
         }
 
         GrammarShelf shelf = new(paths.Grammars);
-        IReadOnlyList<string> words = small.NotLearned(GrammarShelf.States.Select(state => shelf.Of(state)));
+        IReadOnlyList<string> words = notLearned(GrammarShelf.States.Select(state => shelf.Of(state)));
         return words.Count == 0 ? "" : $"; sentences with these words are not heard: {string.Join(", ", words)}";
     }
 
     private (IRecognizer? Recognizer, string? WhyNot) Open(string name, int threads) => name switch
     {
+        EngineNames.Words => Guarded(null, () => WordsRecognizer.Open(threads)),
         EngineNames.Neural => Neural(threads),
         EngineNames.Vosk => Vosk(),
         EngineNames.Sphinx => Guarded(SphinxRecognizer.WhyNot(new SphinxOptions()), () => new SphinxRecognizer(new SphinxOptions())),
@@ -70,7 +79,7 @@ internal sealed class Engines(ProgramPaths paths)
     private (IRecognizer?, string?) Neural(int threads)
     {
         string folder = Folder(NeuralModel, f => NeuralRecognizer.WhyNot(f) is null);
-        string? whyNot = NeuralRecognizer.WhyNot(folder) is { } missing ? $"{missing} (scripts/setup.sh --again fetches it)" : null;
+        string? whyNot = NeuralRecognizer.WhyNot(folder) is { } missing ? $"{missing} ({paths.FetchAgain})" : null;
         return Guarded(whyNot, () => NeuralRecognizer.Open(folder, paths.Cache, threads));
     }
 

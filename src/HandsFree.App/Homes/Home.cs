@@ -1,3 +1,5 @@
+using System.Text;
+using HandsFree.App.Files;
 using HandsFree.Core.Files;
 using HandsFree.Core.Residents;
 using HandsFree.Core.Rules;
@@ -43,14 +45,13 @@ internal sealed record Home(HomeFolder Folder, HomeSettings Settings, Roster Ros
             return null;
         }
 
-        try
+        (byte[]? content, string? error) = BoundedFile.Read(path);
+        if (content is null)
         {
-            return new RuleFile(path, File.ReadAllText(path));
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            errors.Add(new FileError(path, 0, $"can't be read ({e.Message.ReplaceLineEndings(" ")}); check the file and its rights"));
+            errors.Add(new FileError(path, 0, error![(path.Length + 2)..]));
             return null;
         }
+
+        return new RuleFile(path, Encoding.UTF8.GetString(content));
     }
 }

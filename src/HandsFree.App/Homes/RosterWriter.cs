@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using HandsFree.App.Files;
 using HandsFree.Core.Observations;
 using HandsFree.Core.Residents;
 
@@ -13,21 +14,14 @@ internal sealed class RosterWriter(HomeSettings settings)
 {
     private static readonly JsonSerializerOptions Options = new() { WriteIndented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
-    /// <summary>Replaces the file as a whole: it is written beside the old one, flushed, and then takes its name.</summary>
-    /// <exception cref="IOException">It can't be written; the old file is as it was.</exception>
-    /// <exception cref="UnauthorizedAccessException">It may not be written; the old file is as it was.</exception>
-    public void Write(string path, Roster roster)
+    /// <summary>Replaces the file as a whole.</summary>
+    /// <returns>Null, or one line that says what is wrong and what to do; then the old file is as it was.</returns>
+    /// <exception cref="IOException">The home's folder can't be made.</exception>
+    /// <exception cref="UnauthorizedAccessException">The home's folder may not be made.</exception>
+    public string? Write(string path, Roster roster)
     {
         HomeFolder.Make(Path.GetDirectoryName(path)!);
-        string beside = path + ".new";
-        using (FileStream file = new(beside, FileMode.Create, FileAccess.Write))
-        {
-            file.Write(JsonSerializer.SerializeToUtf8Bytes(Json(roster), Options));
-            file.WriteByte((byte)'\n');
-            file.Flush(flushToDisk: true);
-        }
-
-        File.Move(beside, path, overwrite: true);
+        return AtomicFile.Write(path, [.. JsonSerializer.SerializeToUtf8Bytes(Json(roster), Options), (byte)'\n']);
     }
 
     /// <summary>The content of roster.json.</summary>

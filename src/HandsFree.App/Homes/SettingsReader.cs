@@ -57,13 +57,13 @@ internal static class SettingsReader
 
     private static TimeZoneInfo? Zone(LocatedNode? name, string path, ICollection<FileError> errors)
     {
-        if (name is null || TimeZoneInfo.TryFindSystemTimeZoneById(name.Text, out TimeZoneInfo? zone))
+        TimeZoneInfo? zone = name is null ? null : ZoneName.Find(name.Text);
+        if (name is not null && zone is null)
         {
-            return name is null ? null : TimeZoneInfo.FindSystemTimeZoneById(name.Text);
+            errors.Add(new(path, name.Line, $"\"timeZone\" is {name.InWords}, which this machine does not know; write an IANA name such as \"America/Chicago\" (and see that the machine has its time zone data{(OperatingSystem.IsWindows() ? "" : ", on Debian the package tzdata")})"));
         }
 
-        errors.Add(new(path, name.Line, $"\"timeZone\" is {name.InWords}, which this machine does not know; write an IANA name such as \"America/Chicago\" (and see that the machine has its time zone data)"));
-        return null;
+        return zone;
     }
 
     private static KeepingAudio Audio(LocatedNode approval, string path, ICollection<FileError> errors) =>

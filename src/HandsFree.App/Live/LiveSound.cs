@@ -32,7 +32,7 @@ internal sealed class LiveSound : IDisposable
     public static LiveSound Open(ISoundSystem? sound, string? whyNone, SoundSettings settings, bool withMicrophone, TimeProvider time)
     {
         List<string> remarks = [];
-        IMicrophone microphone = withMicrophone ? OpenMicrophone(sound, whyNone, settings.Microphone, remarks) : new SilentMicrophone();
+        IMicrophone microphone = withMicrophone ? OpenMicrophone(sound, whyNone, settings.Microphone, time, remarks) : new SilentMicrophone();
         TimeSpan echo = TimeSpan.FromMilliseconds(settings.EchoMilliseconds ?? 0);
         (LiveLoudspeaker? loudspeaker, SoundFault? fault) = sound is null
             ? (null, new SoundFault(SoundProblem.NoSystem, whyNone!))
@@ -55,15 +55,15 @@ internal sealed class LiveSound : IDisposable
         Loudspeaker.Dispose();
     }
 
-    private static IMicrophone OpenMicrophone(ISoundSystem? sound, string? whyNone, string? name, List<string> remarks)
+    private static IMicrophone OpenMicrophone(ISoundSystem? sound, string? whyNone, string? name, TimeProvider time, List<string> remarks)
     {
         (LiveMicrophone? microphone, SoundFault? fault) = sound is null
             ? (null, new SoundFault(SoundProblem.NoSystem, whyNone!))
-            : LiveMicrophone.Open(sound, name, Retry);
+            : LiveMicrophone.Open(sound, name, time, Retry);
         if (microphone is null && sound is not null && name is not null && fault!.Problem == SoundProblem.NoDevice)
         {
             remarks.Add($"Microphone: {fault.Text}. It is waited for; until then type what you would say.");
-            return LiveMicrophone.Awaited(sound, name, Retry);
+            return LiveMicrophone.Awaited(sound, name, time, Retry);
         }
 
         remarks.Add(microphone is null

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using HandsFree.App.Files;
 using HandsFree.App.Homes;
 using HandsFree.App.Homes.JsonFile;
 using HandsFree.Core.Files;
@@ -56,12 +57,12 @@ internal sealed record SoundSettings
         try
         {
             HomeFolder.Make(Path.GetDirectoryName(path)!);
-            File.WriteAllText(path, JsonSerializer.Serialize(this, Options) + "\n");
-            return null;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            return $"{path}: can't be written ({e.Message.ReplaceLineEndings(" ")}); check the folder's rights";
+            return WriteFault.Of(path, e);
         }
+
+        return AtomicFile.Write(path, [.. JsonSerializer.SerializeToUtf8Bytes(this, Options), (byte)'\n']);
     }
 }

@@ -1,5 +1,6 @@
 using System.Text;
 using HandsFree.App.Commands;
+using HandsFree.App.Files;
 using HandsFree.App.Homes;
 using HandsFree.Pages;
 using HandsFree.Pages.Handovers;
@@ -41,7 +42,7 @@ internal sealed class PageDesk(CommandHost host, Home home, PageTarget target)
     public int Write(string what, Func<string> html, Func<byte[]> pdf)
     {
         byte[] content = target.IsPdf ? pdf() : Encoding.UTF8.GetBytes(html());
-        if (PageFile.Write(target, content) is { } wrong)
+        if (AtomicFile.Write(target.File, content, target.Overwrite) is { } wrong)
         {
             return host.Refuse(wrong);
         }

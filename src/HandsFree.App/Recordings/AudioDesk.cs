@@ -1,5 +1,6 @@
 using System.Globalization;
 using HandsFree.App.Commands;
+using HandsFree.App.Files;
 using HandsFree.App.Homes;
 using HandsFree.App.Journals;
 using HandsFree.Core.Journal;
@@ -76,14 +77,9 @@ internal sealed class AudioDesk(HomeJournal journal, Home home, CommandHost host
         }
 
         journal.Desk.Viewed($"recording {name}");
-        try
+        if (AtomicFile.Write(target, wav, overwrite: false) is { } unwritten)
         {
-            using FileStream file = new(target, FileMode.CreateNew, FileAccess.Write);
-            file.Write(wav);
-        }
-        catch (Exception wrong) when (wrong is IOException or UnauthorizedAccessException)
-        {
-            return host.Refuse($"{target}: can't be written ({wrong.Message.ReplaceLineEndings(" ")}); name another");
+            return host.Refuse(unwritten);
         }
 
         host.Surroundings.Out.WriteLine($"{target} is not sealed: delete it when it has been heard.");

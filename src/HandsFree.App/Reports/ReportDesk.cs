@@ -1,6 +1,9 @@
+using System.Text;
 using HandsFree.App.Commands;
+using HandsFree.App.Files;
 using HandsFree.App.Homes;
 using HandsFree.App.Journals;
+using HandsFree.Core.Files;
 using HandsFree.Core.Journal;
 using HandsFree.Core.People;
 using HandsFree.Core.Reports;
@@ -115,13 +118,9 @@ internal sealed class ReportDesk
             return ExitCodes.Done;
         }
 
-        try
+        if (AtomicFile.Write(file, Encoding.UTF8.GetBytes(PlainText.ShownLines(page)), overwrite: false) is { } unwritten)
         {
-            File.WriteAllText(file, page);
-        }
-        catch (Exception wrong) when (wrong is IOException or UnauthorizedAccessException)
-        {
-            return host.Refuse($"{file} can't be written ({wrong.Message.ReplaceLineEndings(" ")}); name another file with --out");
+            return host.Refuse(unwritten);
         }
 
         Output.WriteLine(file);

@@ -1,3 +1,4 @@
+using HandsFree.App.Files;
 using HandsFree.App.Homes;
 using HandsFree.Exchange.Rosters;
 
@@ -9,7 +10,7 @@ internal static class RosterFile
     /// <summary>The residents, or a line for each error.</summary>
     public static (ImportedRoster? Roster, IReadOnlyList<string> Errors) Read(string path, HomeSettings settings)
     {
-        (byte[]? content, string? unreadable) = WholeFile.Read(path);
+        (byte[]? content, string? unreadable) = BoundedFile.Read(path, IsBundle(path) ? BoundedFile.MostBytesOfBundle : BoundedFile.MostBytes);
         if (content is null)
         {
             return (null, [unreadable!]);
@@ -28,4 +29,6 @@ internal static class RosterFile
             _ => (read, []),
         };
     }
+
+    private static bool IsBundle(string path) => Path.GetExtension(path).Equals(".json", StringComparison.OrdinalIgnoreCase);
 }

@@ -1,3 +1,4 @@
+using HandsFree.App.Files;
 using HandsFree.App.Homes;
 using HandsFree.App.Unlocking;
 using HandsFree.Core.Files;
@@ -16,7 +17,7 @@ internal static class TrialPast
     /// <summary>The readings of a table, or what is wrong, a line for each error.</summary>
     public static (IReadOnlyList<TrialReading> Past, IReadOnlyList<string> Errors) OfTable(string path, HomeSettings settings)
     {
-        (byte[]? content, string? unreadable) = WholeFile.Read(path);
+        (byte[]? content, string? unreadable) = BoundedFile.Read(path);
         if (content is null)
         {
             return ([], [unreadable!]);

@@ -1,3 +1,5 @@
+using HandsFree.Core.Files;
+
 namespace HandsFree.App.Screens;
 
 /// <summary>The screen as text, whatever draws it: 80 columns by 24 rows, the same place for the same thing.</summary>
@@ -84,7 +86,7 @@ internal static class RoundPage
         all.Add(Cut(view.Warning));
         all.Add(Cut($"> {(view.IsLocked ? new string('*', typed.Length) : typed)}_"));
         all.Add(Foot);
-        return all;
+        return [.. all.Select(Cut)];
     }
 
     private static List<string> Fitted(IReadOnlyList<string> lines, int rows) =>
@@ -94,7 +96,8 @@ internal static class RoundPage
 
     private static string Centred(string text) => Cut(new string(' ', Math.Max(0, (Columns - text.Length) / 2)) + text);
 
-    private static string Cut(string text) => text.Length <= Columns ? text : text[..(Columns - 1)] + "…";
+    // The screen's door: nothing from a record steers the terminal.
+    private static string Cut(string text) => PlainText.Shown(text.Length <= Columns ? text : text[..(Columns - 1)] + "…");
 
     // Letters apart are read from farther away, where there is room for them.
     private static string Wide(string text)

@@ -1,4 +1,5 @@
 using HandsFree.Core.Dialogue;
+using HandsFree.Core.Files;
 using HandsFree.Speech.Voice;
 
 namespace HandsFree.App.Session;
@@ -35,7 +36,7 @@ internal sealed class Mouth : IPlaybackWatch
             // Sentence by sentence: the first is heard while the next is made.
             foreach (string sentence in Sentences.Of(text))
             {
-                Play(voice?.Speak(sentence).Samples ?? []);
+                Play(voice?.Speak(PlainText.Spoken(sentence)).Samples ?? []);
             }
 
             return loudspeaker.WhySilent;

@@ -12,6 +12,7 @@ public static class Patience
     /// <summary>For a frame to be taken; one that was quiet for a while may have to wake up.</summary>
     public static readonly TimeSpan Playing = TimeSpan.FromSeconds(3);
 
-    internal static SoundFault Over(string device) =>
-        new(SoundProblem.Stalled, $"no sound comes from \"{device}\" any more; plug it in again, or see that the sound server runs");
+    /// <summary>What a device that brings nothing is told as.</summary>
+    public static SoundFault Over(string device) =>
+        new(SoundProblem.Stalled, $"no sound comes from \"{device}\" any more; plug it in again, or see that it is not muted and that the system's sound runs");
 }

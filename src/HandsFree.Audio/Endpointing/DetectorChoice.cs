@@ -1,3 +1,4 @@
+using HandsFree.Audio.Runtime;
 using Microsoft.ML.OnnxRuntime;
 
 namespace HandsFree.Audio.Endpointing;
@@ -18,6 +19,11 @@ public sealed record DetectorChoice(ISpeechDetector Detector, string? WhyNotBett
         {
             return new DetectorChoice(
                 new EnergySpeechDetector(), $"speech is detected by its energy: {sileroModel ?? "the Silero model"} is not there");
+        }
+
+        if (KnownFile.WhyNot(sileroModel, SileroSha256) is { } unknown)
+        {
+            return new DetectorChoice(new EnergySpeechDetector(), $"speech is detected by its energy: {unknown}");
         }
 
         try

@@ -2,7 +2,7 @@ using System.Text.Json;
 
 namespace HandsFree.Core.Files;
 
-/// <summary>Reads JSON into values that know their lines, so that an error can name one. Comments are allowed.</summary>
+/// <summary>Reads JSON into values that know their lines, so that an error can name one. Comments are allowed. At most 64 levels deep.</summary>
 public static class LocatedJson
 {
     private static ReadOnlySpan<byte> ByteOrderMark => [0xEF, 0xBB, 0xBF];
@@ -10,15 +10,17 @@ public static class LocatedJson
     /// <summary>The top value, or null with the error where the content is no JSON.</summary>
     /// <param name="file">The name that the error carries.</param>
     /// <param name="content">UTF-8, with or without a byte order mark.</param>
-    /// <param name="errors">Gets the error.</param>
-    public static LocatedNode? Read(string file, byte[] content, ICollection<FileError> errors)
+    /// <param name="errors">Gets the error, and one for each text with a character that steers (<see cref="PlainText"/>).</param>
+    /// <param name="anyText">Whether texts may hold any character: for a format of others, whose texts are checked where they are used.</param>
+    public static LocatedNode? Read(string file, byte[] content, ICollection<FileError> errors, bool anyText = false)
     {
         byte[] bytes = content.AsSpan().StartsWith(ByteOrderMark) ? content[ByteOrderMark.Length..] : content;
         var reader = new Utf8JsonReader(bytes, new JsonReaderOptions { CommentHandling = JsonCommentHandling.Skip });
+        var lines = new Lines(bytes);
         try
         {
             reader.Read();
-            var top = Value(ref reader, bytes);
+            var top = Value(ref reader, lines, anyText ? null : (line, wrong) => errors.Add(new(file, line, wrong)));
             while (reader.Read())
             {
                 // Only white space and comments may follow; anything else throws.
@@ -34,29 +36,29 @@ public static class LocatedJson
         }
         catch (FormatException)
         {
-            errors.Add(new(file, LineAt(bytes, reader.TokenStartIndex), "a number that is too large or too fine; write it with fewer digits"));
+            errors.Add(new(file, lines.At(reader.TokenStartIndex), "a number that is too large or too fine; write it with fewer digits"));
         }
         catch (InvalidOperationException)
         {
-            errors.Add(new(file, LineAt(bytes, reader.TokenStartIndex), "a text with half a character (\\u without its partner); write the character itself"));
+            errors.Add(new(file, lines.At(reader.TokenStartIndex), "a text with half a character (\\u without its partner); write the character itself"));
         }
 
         return null;
     }
 
-    private static LocatedNode Value(ref Utf8JsonReader reader, byte[] bytes)
+    private static LocatedNode Value(ref Utf8JsonReader reader, Lines lines, Action<int, string>? refuse)
     {
-        int line = LineAt(bytes, reader.TokenStartIndex);
+        int line = lines.At(reader.TokenStartIndex);
         switch (reader.TokenType)
         {
             case JsonTokenType.StartObject:
                 var record = new LocatedNode(JsonValueKind.Object, line);
                 while (reader.Read() && reader.TokenType != JsonTokenType.EndObject)
                 {
-                    string name = reader.GetString()!;
-                    int nameLine = LineAt(bytes, reader.TokenStartIndex);
+                    int nameLine = lines.At(reader.TokenStartIndex);
+                    string name = Text(ref reader, nameLine, refuse);
                     reader.Read();
-                    record.Fields.Add(new(name, nameLine, Value(ref reader, bytes)));
+                    record.Fields.Add(new(name, nameLine, Value(ref reader, lines, refuse)));
                 }
 
                 return record;
@@ -64,12 +66,12 @@ public static class LocatedJson
                 var list = new LocatedNode(JsonValueKind.Array, line);
                 while (reader.Read() && reader.TokenType != JsonTokenType.EndArray)
                 {
-                    list.Items.Add(Value(ref reader, bytes));
+                    list.Items.Add(Value(ref reader, lines, refuse));
                 }
 
                 return list;
             case JsonTokenType.String:
-                return new(JsonValueKind.String, line) { Text = reader.GetString()! };
+                return new(JsonValueKind.String, line) { Text = Text(ref reader, line, refuse) };
             case JsonTokenType.Number:
                 return new(JsonValueKind.Number, line) { Number = reader.GetDecimal() };
             case JsonTokenType.True:
@@ -81,5 +83,29 @@ public static class LocatedJson
         }
     }
 
-    private static int LineAt(byte[] bytes, long index) => bytes.AsSpan(0, (int)index).Count((byte)'\n') + 1;
+    private static string Text(ref Utf8JsonReader reader, int line, Action<int, string>? refuse)
+    {
+        string text = reader.GetString()!;
+        if (refuse is not null && PlainText.WhyNot(text) is { } why)
+        {
+            refuse(line, $"the text \"{PlainText.Shown(text)}\" {why}");
+        }
+
+        return text;
+    }
+
+    /// <summary>Counts the lines up to a byte; the bytes are asked for in rising order, so that a large file is counted once.</summary>
+    private sealed class Lines(byte[] bytes)
+    {
+        private int counted;
+        private int line = 1;
+
+        public int At(long index)
+        {
+            int until = (int)index;
+            line += bytes.AsSpan(counted, Math.Max(0, until - counted)).Count((byte)'\n');
+            counted = Math.Max(counted, until);
+            return line;
+        }
+    }
 }

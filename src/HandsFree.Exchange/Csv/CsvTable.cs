@@ -12,6 +12,7 @@ namespace HandsFree.Exchange.Csv;
 public sealed record CsvTable(IReadOnlySet<string> Columns, IReadOnlyList<CsvRow> Rows)
 {
     private const int MostBytes = 10_000_000;
+    private const int MostOfCell = 1_000;
 
     /// <summary>Reads a table.</summary>
     /// <param name="file">The name that errors carry.</param>
@@ -84,7 +85,11 @@ public sealed record CsvTable(IReadOnlySet<string> Columns, IReadOnlyList<CsvRow
         string?[] columns = [.. header.Select(name => known.FirstOrDefault(k => Plain(k) == Plain(name)))];
         for (int i = 0; i < columns.Length; i++)
         {
-            if (columns[i] is null && header[i].Length > 0)
+            if (PlainText.WhyNot(header[i]) is { } wrong)
+            {
+                errors.Add(new(file, 1, $"a column's name {wrong}") { Column = i + 1 });
+            }
+            else if (columns[i] is null && header[i].Length > 0)
             {
                 errors.Add(new(file, 1, $"the column \"{header[i]}\" is not known; known are: {string.Join(", ", known)}") { Column = i + 1 });
             }
@@ -112,6 +117,11 @@ public sealed record CsvTable(IReadOnlySet<string> Columns, IReadOnlyList<CsvRow
         Dictionary<string, CsvCell> cells = [];
         for (int i = 0; i < Math.Min(record.Length, columns.Length); i++)
         {
+            if ((record[i].Length > MostOfCell ? $"has more than {MostOfCell} characters; shorten it" : PlainText.WhyNot(record[i])) is { } wrong)
+            {
+                errors.Add(new(file, line, $"\"{columns[i] ?? "a cell"}\" {wrong}") { Column = i + 1 });
+            }
+
             if (columns[i] is { } name && record[i].Length > 0)
             {
                 cells.TryAdd(name, new(FormulaGuard.Plain(record[i]), line, i + 1, name));

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using System.Text.Json;
 using System.Text.RegularExpressions;
 using HandsFree.Core.Files;
 using HandsFree.Core.Residents;
@@ -28,7 +29,7 @@ public static partial class RosterFhir
     public static ImportedRoster Read(string file, byte[] content)
     {
         List<FileError> errors = [];
-        if (LocatedJson.Read(file, content, errors) is not { } located || Parsed(file, content, errors) is not { } bundle)
+        if (LocatedJson.Read(file, content, errors, anyText: true) is not { } located || !IsObject(file, located, errors) || Parsed(file, content, errors) is not { } bundle)
         {
             return ImportedRoster.Of([], errors, []);
         }
@@ -74,6 +75,16 @@ public static partial class RosterFhir
         return ImportedRoster.Of(residents, errors, notes);
     }
 
+    private static bool IsObject(string file, LocatedNode top, List<FileError> errors)
+    {
+        if (top.Kind != JsonValueKind.Object)
+        {
+            errors.Add(new(file, top.Line, $"is {top.KindInWords}, not a FHIR resource; export the Patients with their Encounters and Locations in one Bundle"));
+        }
+
+        return top.Kind == JsonValueKind.Object;
+    }
+
     private static Bundle? Parsed(string file, byte[] content, List<FileError> errors)
     {
         try
@@ -89,6 +100,12 @@ public static partial class RosterFhir
         catch (DeserializationFailedException wrong)
         {
             errors.AddRange(wrong.Exceptions.Select(e => new FileError(file, LineOf(e.Message), $"not FHIR R4: {e.Message.ReplaceLineEndings(" ")}")));
+        }
+
+        catch (JsonException wrong)
+        {
+            // The library reads what is no resource at all further than it checked.
+            errors.Add(new(file, (int)(wrong.LineNumber ?? 0) + 1, "is no FHIR resource; export the Patients with their Encounters and Locations in one Bundle"));
         }
 
         return null;
@@ -131,7 +148,7 @@ public static partial class RosterFhir
             return null;
         }
 
-        return new Resident
+        Resident resident = new()
         {
             Id = id,
             Name = name,
@@ -143,6 +160,15 @@ public static partial class RosterFhir
             PostureTest = test,
             Away = place.OnLeaveSince is { } since ? new Absence("leave", since, null) : null,
         };
+        foreach (string? text in (string?[])[resident.Id, resident.Name, resident.OfficialName, resident.Bed, resident.Isolation, resident.PostureTest?.OrderedBy])
+        {
+            if (text is not null && PlainText.WhyNot(text) is { } steers)
+            {
+                fault($"the text \"{PlainText.Shown(text)}\" {steers}");
+            }
+        }
+
+        return resident;
     }
 
     private static string Identifier(Patient patient) =>

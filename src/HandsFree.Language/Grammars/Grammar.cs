@@ -1,3 +1,4 @@
+using System.Text;
 using System.Collections.Immutable;
 using HandsFree.Language.Automata;
 
@@ -67,7 +68,15 @@ public sealed class Grammar
     {
         try
         {
-            return File.ReadAllText(path);
+            using var reader = new StreamReader(path);
+            var text = new StringBuilder();
+            char[] block = new char[16 * 1024];
+            for (int read = reader.ReadBlock(block); read > 0 && text.Length <= Nesting.MostCharacters; read = reader.ReadBlock(block))
+            {
+                text.Append(block, 0, read);
+            }
+
+            return text.ToString();
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

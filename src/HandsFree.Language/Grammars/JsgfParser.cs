@@ -10,9 +10,11 @@ internal sealed partial class JsgfParser
 {
     private readonly JsgfLexer lexer;
     private JsgfToken token;
+    private int depth;
 
     private JsgfParser(string text, string file)
     {
+        Nesting.CheckLength(text, file);
         lexer = new(text, file);
         lexer.Header();
         token = lexer.Next();
@@ -157,7 +159,13 @@ internal sealed partial class JsgfParser
 
     private Expansion Group(JsgfToken open)
     {
+        if (++depth > Nesting.Deepest)
+        {
+            throw new GrammarException(open.At, $"more than {Nesting.Deepest} groups stand in one another; write the inner ones as rules of their own");
+        }
+
         Expansion inner = Alternatives();
+        depth--;
         TakeSign(open.Text == "(" ? ")" : "]");
         return open.Text == "(" ? inner : new RepeatExpansion(inner, false, false);
     }

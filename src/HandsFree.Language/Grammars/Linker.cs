@@ -28,6 +28,7 @@ internal sealed class Linker
             rules.Add(root);
         }
 
+        Nesting.Check(rules);
         var facts = new GrammarFacts(rules);
         var check = new GrammarCheck(facts);
         rules.ForEach(check.Rule);
@@ -41,6 +42,11 @@ internal sealed class Linker
     private JsgfFile Add(JsgfFile file)
     {
         files[file.Name] = file;
+        if (files.Count > Nesting.MostFiles)
+        {
+            throw new GrammarException(new SourcePosition($"{file.Name}.jsgf", 1, 1), $"the grammar imports more than {Nesting.MostFiles} others; put some together");
+        }
+
         foreach (var (name, at) in file.Imports)
         {
             string grammar = Parts(name).Grammar ?? throw new GrammarException(at, $"expected <grammar.rule> or <grammar.*>, found <{name}>");

@@ -10,8 +10,16 @@ internal sealed class TagParser(string text)
     private readonly ImmutableHashSet<string>.Builder references = ImmutableHashSet.CreateBuilder<string>();
     private int at;
 
+    /// <summary>A tag is read and carried out by calls within calls: its length bounds them.</summary>
+    private const int Longest = 1_000;
+
     public static TagProgram Parse(string text)
     {
+        if (text.Length > Longest)
+        {
+            throw new TagException($"the tag is longer than {Longest} characters; part it", 0);
+        }
+
         var parser = new TagParser(text);
         var steps = ImmutableArray.CreateBuilder<(string?, TagNode)>();
         do

@@ -1,5 +1,6 @@
 using System.Text.Encodings.Web;
 using System.Text.Unicode;
+using HandsFree.Core.Files;
 
 namespace HandsFree.Pages.Html;
 
@@ -8,6 +9,6 @@ internal static class Markup
 {
     private static readonly HtmlEncoder Encoder = HtmlEncoder.Create(UnicodeRanges.All);
 
-    /// <summary>With everything escaped that means something in HTML.</summary>
-    public static string Text(string text) => Encoder.Encode(text);
+    /// <summary>With everything escaped that means something in HTML, and a mark for what steers (<see cref="PlainText"/>).</summary>
+    public static string Text(string text) => Encoder.Encode(PlainText.Shown(text));
 }

@@ -19,10 +19,11 @@ internal static class PageShell
     /// <param name="title">Of the window.</param>
     /// <param name="paper">On which it is printed.</param>
     /// <param name="body">The content.</param>
-    public static string Document(string title, Paper paper, string body)
+    /// <param name="foot">On every sheet; where left out, that of pages with personal data.</param>
+    public static string Document(string title, Paper paper, string body, string foot = PageTexts.Foot)
     {
         string css = Css.Value.Replace("FONTS", Fonts, StringComparison.Ordinal).Replace("PAPER", paper.Name, StringComparison.Ordinal)
-            .Replace("FOOT", PageTexts.Foot, StringComparison.Ordinal);
+            .Replace("FOOT", foot, StringComparison.Ordinal);
         return $"""
             <!DOCTYPE html>
             <html lang="en">
@@ -35,7 +36,7 @@ internal static class PageShell
             {css}</style>
             </head>
             <body>
-            {body}<p class="foot">{Markup.Text(PageTexts.Foot)}</p>
+            {body}<p class="foot">{Markup.Text(foot)}</p>
             </body>
             </html>
 

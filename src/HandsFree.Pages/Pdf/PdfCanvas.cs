@@ -1,3 +1,4 @@
+using HandsFree.Core.Files;
 using HandsFree.Pages.Drawing;
 using PdfSharp.Drawing;
 
@@ -40,7 +41,7 @@ internal sealed class PdfCanvas(XGraphics graphics) : ICanvas
     {
         double width = style.Anchor == Anchor.Start ? 0 : Width(text, style);
         double x = at.X - (style.Anchor switch { Anchor.Middle => width / 2, Anchor.End => width, _ => 0 });
-        graphics.DrawString(text, PageFonts.Of(style.Size, style.Bold), Brush(style.Ink), new XPoint(x, at.Y));
+        graphics.DrawString(PlainText.Shown(text), PageFonts.Of(style.Size, style.Bold), Brush(style.Ink), new XPoint(x, at.Y));
     }
 
     /// <summary>How wide a text is, in points.</summary>

@@ -1,3 +1,5 @@
+using HandsFree.Speech.Words;
+
 namespace HandsFree.Speech.Small;
 
 /// <summary>What network and grammar make of an utterance.</summary>

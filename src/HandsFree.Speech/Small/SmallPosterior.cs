@@ -1,4 +1,5 @@
 using HandsFree.Speech.Posterior;
+using HandsFree.Speech.Words;
 
 namespace HandsFree.Speech.Small;
 

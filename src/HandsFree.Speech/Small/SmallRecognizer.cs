@@ -1,5 +1,6 @@
 using HandsFree.Language.Grammars;
 using HandsFree.Speech.Posterior;
+using HandsFree.Speech.Words;
 
 namespace HandsFree.Speech.Small;
 
@@ -82,7 +83,7 @@ public sealed class SmallRecognizer : IRecognizer
     {
         string free = Greedy.Text(rows, model.Width, Word);
         Rows.ToLogProbabilities(rows, model.Width, temperature);
-        return new(CtcForward.Run(rows, model.Width, Automaton(grammar), Word, parameters.Beam, parameters.MostWays), free);
+        return new(CtcForward.Run(rows, model.Width, Automaton(grammar), parameters.Beam, parameters.MostWays), free);
     }
 
     private string Word(int place) => place == SmallModel.Other ? Greedy.OtherWord : model.Words[place - 2];

@@ -30,4 +30,22 @@ public sealed class DeviceChoiceTests
     [Fact]
     public void Where_only_monitors_are_there_is_no_microphone() =>
         DeviceChoice.Of([Monitor, Speaker], SoundFlow.Capture, null).Fault!.Text.ShouldBe("there is no microphone; plug one in");
+
+    [Fact]
+    public void A_device_may_be_named_as_people_see_it_where_only_one_is_called_so()
+    {
+        SoundDevice twin = Camera with { Name = "camera-2" };
+
+        DeviceChoice.Of([Headset, Camera], SoundFlow.Capture, "a HEADSET").Device.ShouldBe(Headset);
+        DeviceChoice.Of([Headset, Camera, twin], SoundFlow.Capture, "A camera").Device.ShouldBeNull();
+    }
+
+    [Fact]
+    public void Two_devices_of_one_name_are_told_apart_alike_at_every_start()
+    {
+        (string, string)[] now = [("{b}", "Microphone (USB)"), ("{a}", "Microphone (USB)"), ("{c}", "Speakers")];
+
+        DeviceNames.Different(now).ShouldBe([("{b}", "Microphone (USB) (2)"), ("{a}", "Microphone (USB)"), ("{c}", "Speakers")]);
+        DeviceNames.Different([.. now.Reverse()]).ShouldBe([("{c}", "Speakers"), ("{a}", "Microphone (USB)"), ("{b}", "Microphone (USB) (2)")]);
+    }
 }

@@ -84,7 +84,7 @@ public sealed class DetectorTests
 
         Reason(null).ShouldBe("speech is detected by its energy: the Silero model is not there");
         Reason("gone.onnx").ShouldBe("speech is detected by its energy: gone.onnx is not there");
-        Reason(broken.Path).ShouldStartWith($"speech is detected by its energy: {broken.Path} does not load: ");
+        Reason(broken.Path).ShouldStartWith($"speech is detected by its energy: {broken.Path} is not the file that was checked");
     }
 
     [Fact]

@@ -72,7 +72,11 @@ internal static class SimulatedHomeCommand
         SimulatedHome simulated = new(plan, rules);
         HomeFolder.Make(folder.Path);
         File.WriteAllText(folder.SettingsFile, $$"""{ "name": "{{SimulatedHome.Name}}", "timeZone": "{{SimulationPlan.ZoneName}}" }""");
-        new RosterWriter(new HomeSettings { TimeZone = plan.Zone }).Write(folder.RosterFile, simulated.Roster);
+        if (new RosterWriter(new HomeSettings { TimeZone = plan.Zone }).Write(folder.RosterFile, simulated.Roster) is { } unwritten)
+        {
+            throw new InvalidDataException(unwritten);
+        }
+
         (HomeJournal? journal, string? error) = HomeJournal.Open(folder, new Unlocker(Nobody.Around, null));
         using HomeJournal open = journal ?? throw new InvalidDataException(error);
         long begun = Stopwatch.GetTimestamp();

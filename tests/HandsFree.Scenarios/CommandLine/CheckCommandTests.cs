@@ -20,7 +20,7 @@ public sealed class CheckCommandTests
         json.GetProperty("engine").GetString().ShouldBe("sphinx");
         Dictionary<string, string?> states = json.GetProperty("checks").EnumerateArray()
             .ToDictionary(check => check.GetProperty("name").GetString()!, check => check.GetProperty("state").GetString());
-        states.Keys.ShouldBe(["engine", "recording", "detector", "voice", "home", "folder", "journal", "microphone", "loudspeaker"]);
+        states.Keys.ShouldBe(["engine", "recording", "detector", "voice", "home", "folder", "journal", "people", "microphone", "loudspeaker"]);
         states["recording"].ShouldBe("ok");
         states["engine"].ShouldBe("warning"); // it is not the best one
         states["journal"].ShouldBe("ok");

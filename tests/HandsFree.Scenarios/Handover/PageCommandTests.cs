@@ -1,3 +1,4 @@
+using HandsFree.App.Files;
 using HandsFree.App.Pages;
 using HandsFree.Core.Journal;
 using HandsFree.Scenarios.CommandLine;
@@ -99,11 +100,10 @@ public sealed class PageCommandTests
     public void A_folder_that_can_t_be_written_gets_a_line_and_no_draft_stays()
     {
         using TemporaryHome home = InventedHome.AfterTheRound();
-        PageTarget target = new(Path.Combine(home.Path, "page.html"), false, null, false, true);
-        Directory.CreateDirectory($"{target.File}.new-{Environment.ProcessId}"); // in the way of the draft
+        Directory.CreateDirectory(home.At("page.html"));
 
-        PageFile.Write(target, [1, 2, 3])!.ShouldContain("can't be written");
-        File.Exists(target.File).ShouldBeFalse();
+        AtomicFile.Write(home.At("page.html"), [1, 2, 3])!.ShouldContain("can't be written");
+        Directory.GetFiles(home.Path, "page.html*").ShouldBeEmpty();
     }
 
     [Fact]

@@ -10,21 +10,19 @@ namespace HandsFree.Scenarios.Hear;
 public sealed class EngineChoiceTests
 {
     [Fact]
-    public void Without_models_small_hears_and_the_line_says_why_no_better_one()
+    public void Without_any_model_the_built_in_engine_hears()
     {
         using TemporaryHome empty = new();
 
         EngineChoice choice = new Engines(Paths(empty.Path)).Start(null, "", 1);
         using var recognizer = choice.Recognizer;
 
-        recognizer.ShouldNotBeNull().Name.ShouldBe("small");
-        choice.Line.ShouldStartWith("the engine small hears; not neural: the neural model is not there");
-        choice.Line.ShouldContain("; not vosk: ");
-        choice.Line.ShouldNotContain("\n");
+        recognizer.ShouldNotBeNull().Name.ShouldBe("words");
+        choice.Line.ShouldBe("the engine words hears");
     }
 
     [Fact]
-    public void A_model_that_is_broken_is_a_reason_and_the_next_engine_hears()
+    public void A_model_that_is_broken_is_a_reason()
     {
         using TemporaryHome models = new();
         string folder = Directory.CreateDirectory(models.At("moonshine-base-en")).FullName;
@@ -33,11 +31,10 @@ public sealed class EngineChoiceTests
             File.WriteAllText(Path.Combine(folder, file), "no model");
         }
 
-        EngineChoice choice = new Engines(Paths(models.Path)).Start(null, "", 1);
-        using var recognizer = choice.Recognizer;
+        EngineChoice choice = new Engines(Paths(models.Path)).Start("neural", "--engine", 1);
 
-        recognizer.ShouldNotBeNull().Name.ShouldBe("small");
-        choice.Line.ShouldContain("not neural: it does not load");
+        choice.Recognizer.ShouldBeNull();
+        choice.Line.ShouldContain("can't hear here: it does not load");
         choice.Line.ShouldNotContain("\n");
     }
 
@@ -72,9 +69,9 @@ public sealed class EngineChoiceTests
         Shared.Model("moonshine-base-en");
         using TemporaryHome home = new();
 
-        CommandRun run = CommandRun.Of(home, "hear", Recordings.Pulse(home, "pulse.wav"));
+        CommandRun run = CommandRun.Of(home, "hear", Recordings.Pulse(home, "pulse.wav"), "--engine", "neural");
 
-        run.Lines[0].ShouldBe("the engine neural hears");
+        run.Lines[0].ShouldBe("the engine neural hears, because --engine says so");
         run.Lines[1].ShouldContain("{\"kind\": \"pulse\", \"value\": 85}");
     }
 

@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using HandsFree.App.Live;
 using HandsFree.App.Session;
 using HandsFree.Audio.Devices;
+using Microsoft.Extensions.Time.Testing;
 using Shouldly;
 using Xunit;
 
@@ -18,7 +19,7 @@ public sealed class LiveDeviceTests
     {
         PretendedSound sound = new();
         using BlockingCollection<string?> told = [];
-        LiveMicrophone microphone = LiveMicrophone.Open(sound, null, Retry).Microphone!;
+        LiveMicrophone microphone = LiveMicrophone.Open(sound, null, TimeProvider.System, Retry).Microphone!;
         microphone.Start(told.Add);
         long taken = 0;
         using (CancellationTokenSource stop = new())
@@ -41,6 +42,32 @@ public sealed class LiveDeviceTests
         microphone.Losses.ShouldBe(200);
         (taken + microphone.Dropped).ShouldBe(microphone.Frames);
         sound.Opened.Skip(1).ShouldAllBe(name => name == "headset"); // the same one, never the usual one
+    }
+
+    [Fact]
+    public void A_driver_that_neither_brings_sound_nor_comes_back_is_told_and_so_is_its_return()
+    {
+        FakeTimeProvider time = new();
+        PretendedSound sound = new();
+        using BlockingCollection<string?> told = [];
+        using LiveMicrophone microphone = LiveMicrophone.Open(sound, null, time, Retry).Microphone!;
+        sound.Comes.Reset();
+        microphone.Start(told.Add);
+
+        time.Advance(TimeSpan.FromSeconds(1)); // the watch sees the last frame
+        told.ShouldBeEmpty();
+        time.Advance(TimeSpan.FromSeconds(3));
+        told.ShouldBeEmpty();
+        time.Advance(TimeSpan.FromSeconds(1));
+        Next(told).ShouldBe("no sound comes from \"headset\" any more; plug it in again, or see that it is not muted and that the system's sound runs");
+        time.Advance(TimeSpan.FromSeconds(60));
+        told.ShouldBeEmpty(); // once
+
+        long before = microphone.Frames;
+        sound.Comes.Set();
+        SpinWait.SpinUntil(() => microphone.Frames > before, Patience).ShouldBeTrue();
+        time.Advance(TimeSpan.FromSeconds(1));
+        Next(told).ShouldBeNull();
     }
 
     [Fact]
@@ -89,7 +116,7 @@ public sealed class LiveDeviceTests
     {
         PretendedSound sound = new() { Plugged = false };
         using BlockingCollection<string?> told = [];
-        using LiveMicrophone microphone = LiveMicrophone.Awaited(sound, "headset", Retry);
+        using LiveMicrophone microphone = LiveMicrophone.Awaited(sound, "headset", TimeProvider.System, Retry);
         microphone.Start(told.Add);
 
         Next(told).ShouldBe("the microphone \"headset\" is not there; plug it in");

@@ -15,6 +15,9 @@ internal sealed class PretendedSound : ISoundSystem
         set => plugged = value;
     }
 
+    /// <summary>Reset, a driver that neither brings a frame nor comes back.</summary>
+    public ManualResetEventSlim Comes { get; } = new(true);
+
     /// <summary>Names that were asked for.</summary>
     public List<string?> Opened { get; } = [];
 
@@ -54,6 +57,7 @@ internal sealed class PretendedSound : ISoundSystem
             at = DateTimeOffset.UnixEpoch + (count++ * SoundFrame.Duration);
             frame.Fill(0.5f);
             Thread.Yield();
+            sound.Comes.Wait();
             return sound.plugged ? null : Gone;
         }
 

@@ -1,3 +1,4 @@
+using HandsFree.App.Files;
 using HandsFree.Core.Files;
 
 namespace HandsFree.App.Homes.JsonFile;
@@ -5,8 +6,6 @@ namespace HandsFree.App.Homes.JsonFile;
 /// <summary>Reads a file of the home and checks it against its schema.</summary>
 internal static class CheckedFile
 {
-    private const long MostBytes = 10_000_000;
-
     /// <summary>The file's top value; null where it is not there, and where it is broken, with the errors.</summary>
     /// <param name="path">The file.</param>
     /// <param name="schema">"home" or "roster".</param>
@@ -18,21 +17,14 @@ internal static class CheckedFile
             return null;
         }
 
-        try
+        (byte[]? content, string? error) = BoundedFile.Read(path);
+        if (content is null)
         {
-            if (new FileInfo(path).Length > MostBytes)
-            {
-                errors.Add(new(path, 0, $"larger than {MostBytes / 1_000_000} MB; this is no {Path.GetFileName(path)}"));
-                return null;
-            }
-
-            return Of(path, File.ReadAllBytes(path), schema, errors);
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            errors.Add(new(path, 0, $"can't be read ({e.Message.ReplaceLineEndings(" ")}); check the file and its rights"));
+            errors.Add(new(path, 0, error![(path.Length + 2)..]));
             return null;
         }
+
+        return Of(path, content, schema, errors);
     }
 
     /// <summary>The top value of a file's bytes; null where it is broken, with the errors.</summary>

@@ -14,10 +14,13 @@ internal sealed class AlsaCapture(AlsaStream stream, TimeProvider time) : ICaptu
     {
         at = default;
         int have = 0;
+        long asked = time.GetTimestamp();
+        TimeSpan patience = running ? Patience.Running : Patience.Starting;
         while (have < SoundFrame.Samples)
         {
-            TimeSpan patience = running ? Patience.Running : Patience.Starting;
-            int ready = AlsaNative.snd_pcm_wait(stream.Handle, (int)patience.TotalMilliseconds);
+            // The time since the last frame decides: a device may say "ready", or lose and recover, for ever.
+            TimeSpan left = patience - time.GetElapsedTime(asked);
+            int ready = left <= TimeSpan.Zero ? 0 : AlsaNative.snd_pcm_wait(stream.Handle, Math.Max(1, (int)left.TotalMilliseconds));
             if (ready == 0)
             {
                 return Patience.Over(Device);

@@ -10,11 +10,12 @@ internal sealed class WasapiPlaybackStream : IPlaybackStream
 {
     private readonly WasapiClient client;
     private readonly AudioRenderClient packets;
+    private readonly TimeProvider time;
     private readonly int length;
 
-    internal WasapiPlaybackStream(AudioClient client, string device)
+    internal WasapiPlaybackStream(AudioClient client, string device, TimeProvider time)
     {
-        Device = device;
+        (Device, this.time) = (device, time);
         this.client = new WasapiClient(client);
         packets = client.AudioRenderClient;
         length = client.BufferSize;
@@ -45,9 +46,12 @@ internal sealed class WasapiPlaybackStream : IPlaybackStream
     {
         try
         {
+            long asked = time.GetTimestamp();
             while (length - client.Client.CurrentPadding < frame.Length)
             {
-                if (!client.Wait(Patience.Playing))
+                // A signal alone is no room for sound: the time decides.
+                TimeSpan left = Patience.Playing - time.GetElapsedTime(asked);
+                if (left <= TimeSpan.Zero || !client.Wait(left))
                 {
                     return new SoundFault(SoundProblem.Stalled, $"\"{Device}\" plays nothing any more; plug it in again");
                 }

@@ -32,18 +32,30 @@ public sealed class WasapiSound(TimeProvider time) : ISoundSystem
 
     /// <inheritdoc/>
     public (IPlaybackStream? Stream, SoundFault? Fault) OpenPlayback(string? device) =>
-        Open<IPlaybackStream>(SoundFlow.Playback, device, (client, name) => new WasapiPlaybackStream(client, name));
+        Open<IPlaybackStream>(SoundFlow.Playback, device, (client, name) => new WasapiPlaybackStream(client, name, time));
 
     private static IEnumerable<SoundDevice> Of(MMDeviceEnumerator all, DataFlow from, SoundFlow flow)
     {
         string? usual = all.HasDefaultAudioEndpoint(from, Role.Communications) ? all.GetDefaultAudioEndpoint(from, Role.Communications).ID : null;
-        foreach (MMDevice device in all.EnumerateAudioEndPoints(from, DeviceState.Active))
+        foreach ((string id, string name) in Named(all, from))
+        {
+            yield return new SoundDevice(name, "Windows", flow, false, id == usual);
+        }
+    }
+
+    /// <summary>The devices by the names that Windows' own settings show: its ids say nothing to anybody.</summary>
+    private static (string Id, string Name)[] Named(MMDeviceEnumerator all, DataFlow flow)
+    {
+        List<(string Id, string Name)> found = [];
+        foreach (MMDevice device in all.EnumerateAudioEndPoints(flow, DeviceState.Active))
         {
             using (device)
             {
-                yield return new SoundDevice(device.ID, device.FriendlyName, flow, false, device.ID == usual);
+                found.Add((device.ID, device.FriendlyName));
             }
         }
+
+        return DeviceNames.Different(found);
     }
 
     private (T? Stream, SoundFault? Fault) Open<T>(SoundFlow flow, string? name, Func<AudioClient, string, T> make)
@@ -59,12 +71,18 @@ public sealed class WasapiSound(TimeProvider time) : ISoundSystem
         try
         {
             using MMDeviceEnumerator all = new();
-            using MMDevice found = all.GetDevice(device.Name);
+            (string Id, string Name)[] named = Named(all, flow == SoundFlow.Capture ? DataFlow.Capture : DataFlow.Render);
+            if (Array.Find(named, d => d.Name == device.Name).Id is not { } id)
+            {
+                return (null, new SoundFault(SoundProblem.Lost, $"\"{device.Name}\" is gone; plug it in again"));
+            }
+
+            using MMDevice found = all.GetDevice(id);
             return (make(found.CreateAudioClient(), device.Name), null);
         }
         catch (Exception e) when (e is COMException or UnauthorizedAccessException)
         {
-            return (null, WasapiFaults.Of(e, device.Description));
+            return (null, WasapiFaults.Of(e, device.Name));
         }
     }
 }
