@@ -23,7 +23,7 @@ public sealed class RecordFhir(string? system, Func<string, bool> isResident, Ti
     public IncomingRecord Read(string file, byte[] content)
     {
         List<FileError> errors = [];
-        if (LocatedJson.Read(file, content, errors, anyText: true) is not { } located || Parsed(file, content, errors) is not { } bundle)
+        if (LocatedJson.Read(file, content, errors, anyText: true) is not { } located || !IsObject(file, located, errors) || Parsed(file, content, errors) is not { } bundle)
         {
             return IncomingRecord.Broken(errors);
         }
@@ -83,6 +83,16 @@ public sealed class RecordFhir(string? system, Func<string, bool> isResident, Ti
             .Concat(bundle.Named(subject?.Reference) is Patient patient ? patient.Identifier : []);
         IEnumerable<string?> own = system is null && bundle.Named(subject?.Reference) is Patient { Identifier.Count: 0 } alone ? [alone.Id] : [];
         return identifiers.Where(i => system is null || i.System == system).Select(i => i.Value).Concat(own).FirstOrDefault(value => value is not null && isResident(value));
+    }
+
+    private static bool IsObject(string file, LocatedNode top, List<FileError> errors)
+    {
+        if (top.Kind != JsonValueKind.Object)
+        {
+            errors.Add(new(file, top.Line, $"is {top.KindInWords}, no FHIR resource; {Wanted}"));
+        }
+
+        return top.Kind == JsonValueKind.Object;
     }
 
     private static Bundle? Parsed(string file, byte[] content, List<FileError> errors)
