@@ -1,16 +1,16 @@
-using System.Text;
 using HandsFree.App.Commands;
+using HandsFree.App.Composition;
 using HandsFree.App.Files;
 using HandsFree.App.Homes;
 using HandsFree.App.Journals;
 using HandsFree.Core.Files;
-using HandsFree.Core.Dialogue;
 using HandsFree.Core.Journal;
 using HandsFree.Core.People;
 using HandsFree.Core.Reports;
 using HandsFree.Core.Reports.Sheets;
 using HandsFree.Core.Residents;
 using HandsFree.Core.Rules;
+using System.Text;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace HandsFree.App.Reports;
@@ -174,7 +174,7 @@ internal sealed class ReportDesk
 
         if (report.Sign is { } sign && !WrittenReading.ValuesOf(sign).Contains(asked.Value))
         {
-            return host.Refuse($"the report is on {SignNames.Of(sign)}; a plan for {PlanTexts.Name(asked.Value)} follows a report on that");
+            return host.Refuse($"the report is on {EnumWords.Of(sign)}; a plan for {PlanTexts.Name(asked.Value)} follows a report on that");
         }
 
         (decimal? least, decimal? greatest, string? wrong) = asked.Kept(home.Settings.RosterUnits);

@@ -19,6 +19,8 @@ public static class JournalResident
         ReportNoted e => e.Resident,
         PlanMade e => e.Resident,
         PlanWithdrawn e => e.Resident,
+        ReadingImported e => e.Resident,
+        OrderProposed e => e.Resident,
         _ => null,
     };
 }

@@ -39,6 +39,34 @@ public sealed class SessionLoopTests
     }
 
     [Fact]
+    public void An_event_of_another_program_that_cannot_be_read_ends_no_round_and_is_said_once_and_named()
+    {
+        SessionRig? there = null;
+        using SessionRig rig = new()
+        {
+            Typed = ["room 12 bed b", "yes", "0304", "pulse 72", "yes", "respirations 18", "yes", "goodbye"],
+            TypesAt = note =>
+            {
+                if (note is SessionNote.Said { Text: "Pulse, seven two." or "Respirations, one eight." })
+                {
+                    there!.Appended("""{"schema": 9, "entry": {"type": "of tomorrow"}}"""u8.ToArray());
+                }
+
+                return null;
+            },
+        };
+        there = rig;
+
+        rig.Run().ShouldBe(SessionEnd.Goodbye);
+
+        rig.Readings.Count.ShouldBe(2);
+        rig.Said.Count(text => text == "Saved.").ShouldBe(2);
+        rig.Said.Count(text => text == "The record has an entry that I cannot read. Tell your supervisor.").ShouldBe(1);
+        rig.Notes.OfType<SessionNote.NotRead>().SelectMany(n => n.Lines).ShouldAllBe(line => line.Contains("schema 9"));
+        rig.Notes.OfType<SessionNote.NotRead>().Count().ShouldBe(2);
+    }
+
+    [Fact]
     public void A_typed_stop_silences_while_the_program_speaks()
     {
         using SessionRig rig = new() { Typed = ["room 12 bed b", "stop"] };
@@ -54,7 +82,7 @@ public sealed class SessionLoopTests
         Identified(rig).Says(Bed, "pulse seventy two").Says(PulseRead, "yes");
         rig.Run();
         int kept = rig.Notes.FindIndex(n => n is SessionNote.Kept k && k.Events.OfType<ReadingRecorded>().Any());
-        int said = rig.Notes.FindIndex(n => n is SessionNote.Said { Text: "Saved." });
+        int said = rig.Notes.FindIndex(n => n is SessionNote.Sounded { Tone: Tone.Saved });
         kept.ShouldBeGreaterThan(0);
         said.ShouldBeGreaterThan(kept);
     }
@@ -80,7 +108,7 @@ public sealed class SessionLoopTests
         using SessionRig rig = new() { Leak = 1 };
         Identified(rig).Says(Bed, "count").Run(quietAtTheEnd: TimeSpan.FromSeconds(34));
 
-        rig.Notes.OfType<SessionNote.Sounded>().Count().ShouldBe(2);
+        rig.Notes.OfType<SessionNote.Sounded>().Count(n => n.Tone is Tone.CountBegins or Tone.CountEnds).ShouldBe(2);
         rig.Engine!.Asked.Count.ShouldBe(4);
     }
 

@@ -86,13 +86,22 @@ internal sealed class SessionRig : IDisposable
     public ScriptedRecognizer? Engine { get; private set; }
 
     /// <summary>What the program said, in order.</summary>
-    public IEnumerable<string> Said => Notes.OfType<SessionNote.Said>().Select(n => n.Text);
+    public IEnumerable<string> Said => Notes.Select(n => n switch
+    {
+        SessionNote.Said said => said.Text,
+        SessionNote.Sounded { Tone: Core.Dialogue.Tone.Saved or Core.Dialogue.Tone.Ready } tone => $"{tone.Tone}.",
+        _ => null,
+    }).OfType<string>();
 
     /// <summary>The events in the journal, from the disk.</summary>
-    public IReadOnlyList<JournalEvent> Events => [.. bytes.ReadFrom(1).Where(e => e.Body.Length < 100_000).Select(e => JournalEventCodec.Decode(e.Body.Span))];
+    public IReadOnlyList<JournalEvent> Events => 
+        [.. new EventJournal<JournalEvent>(bytes, e => Encode(e), HomeJournal.Decoded).TryReadFrom(1).Select(e => e.Event).OfType<JournalEvent>()];
 
     /// <summary>The readings in the journal, from the disk.</summary>
     public IReadOnlyList<ReadingRecorded> Readings => [.. Events.OfType<ReadingRecorded>()];
+
+    /// <summary>Another program appends these bytes to the journal.</summary>
+    public void Appended(byte[] body) => bytes.Append(body);
 
     /// <summary>Somebody says this next, in a state that listens for the grammar.</summary>
     public SessionRig Says(Listening listening, string text)
@@ -142,7 +151,7 @@ internal sealed class SessionRig : IDisposable
         using SessionLoop loop = new(new SessionParts
         {
             Machine = new DialogueMachine(Rulebook.Load().Rulebook!, Roster, new DialogueSettings { SamplePhrases = Grammars.Examples, UnlocksBySpokenDigits = SpokenUnlock }),
-            Journal = new EventJournal<JournalEvent>(bytes, e => Encode(e), b => JournalEventCodec.Decode(b.Body.Span)),
+            Journal = new EventJournal<JournalEvent>(bytes, e => Encode(e), HomeJournal.Decoded),
             Microphone = room,
             PressToTalk = PressToTalk,
             Loudspeaker = speaker,
