@@ -7,14 +7,14 @@ using HandsFree.Core.Reports;
 using HandsFree.Core.Residents;
 using HandsFree.Scenarios.CommandLine;
 using HandsFree.Scenarios.Session;
-using HandsFree.Speech.Sphinx;
 using HandsFree.Speech.Voice;
+using HandsFree.Speech.Words;
 using Shouldly;
 using Xunit;
 
 namespace HandsFree.Scenarios.Round;
 
-/// <summary>From sound to the journal on the disk: a synthetic voice speaks, the engine sphinx hears, time is simulated. The items are those
+/// <summary>From sound to the journal on the disk: a synthetic voice speaks, the engine words hears, time is simulated. The items are those
 /// of safety.md.</summary>
 public sealed class AudioScenarios
 {
@@ -84,8 +84,7 @@ public sealed class AudioScenarios
 
     private static SessionRig Heard(float[][] sounds)
     {
-        SphinxHere.Needed();
-        using var engine = new SphinxRecognizer(new SphinxOptions());
+        using var engine = WordsRecognizer.Open();
         var rig = new SessionRig { Roster = Home, Real = engine };
         rig.Sounds(sounds).Run();
         return rig;
