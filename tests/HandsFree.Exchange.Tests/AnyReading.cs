@@ -19,7 +19,7 @@ public sealed class AnyReading
         from cuff in Maybe<CuffSize>()
         from device in Maybe<DeviceNote>()
         from medicine in Maybe<MedicineTiming>()
-        from flags in Gen.ArrayOf(Gen.Elements(true, false), 4)
+        from flags in Gen.ArrayOf(Gen.Elements(true, false), 5)
         from minutes in Gen.ArrayOf(Gen.OneOf(Gen.Constant((int?)null), Gen.Choose(0, 90).Select(n => (int?)n)), 5)
         select new Reading(value, new Circumstances
         {
@@ -35,6 +35,7 @@ public sealed class AnyReading
             Uneven = sign == VitalSign.Pulse && flags[1],
             Machine = flags[2],
             SaidAsGuessFirst = flags[3],
+            TooEarly = flags[4],
             Counted = sign is VitalSign.Pulse or VitalSign.Respirations ? minutes[0] : null,
             CountedSeconds = sign is VitalSign.Pulse or VitalSign.Respirations && minutes[0] is not null ? 30 : null,
             MinutesSinceFoodOrDrink = sign == VitalSign.Temperature ? minutes[2] : null,

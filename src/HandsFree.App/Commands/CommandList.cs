@@ -8,6 +8,7 @@ internal static class CommandList
     /// <summary>Makes them.</summary>
     public static IEnumerable<Command> All(CommandHost host) =>
     [
+        FirstStart.StartCommand.Make(host),
         RoundCommand.Make(host),
         DemoCommand.Make(host),
         DemoClipsCommand.Make(host),

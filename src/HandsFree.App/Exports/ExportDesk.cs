@@ -60,6 +60,14 @@ internal sealed class ExportDesk
     public void TakenOut(string what, string to) =>
         journal.Desk.Write((id, at) => new RecordTakenOut(id, journal.Holder?.Person ?? home.Settings.Aide, at, what, to, because));
 
+    /// <summary>The number of the last entry that a receiver has confirmed; 0 for none.</summary>
+    public long Delivered(string to, string? unit) =>
+        Entries().Select(e => e.Event).OfType<RecordDelivered>().Where(d => d.To == to && string.Equals(d.Unit, unit, StringComparison.OrdinalIgnoreCase)).Select(d => d.Through).LastOrDefault();
+
+    /// <summary>Writes into the journal that a receiver has the record up to an entry.</summary>
+    public void HasDelivered(string to, string? unit, long through) =>
+        journal.Desk.Write((id, at) => new RecordDelivered(id, journal.Holder?.Person ?? home.Settings.Aide, at, to, unit, through));
+
     /// <summary>Writes a table into a file.</summary>
     /// <param name="what">"readings", in words for the journal.</param>
     /// <param name="file">The file; must not be there.</param>

@@ -85,6 +85,7 @@ internal static class JournalLine
         AudioKept e => $"recording kept: {e.Clip[..Math.Min(12, e.Clip.Length)]}, for {e.For}",
         AudioDeleted e => $"recording deleted by {e.Person}: {e.Clip[..Math.Min(12, e.Clip.Length)]}, {e.Why}",
         RecordTakenOut e => $"taken out by {e.Person}: {e.What}, to {e.To}, because: {e.Why}",
+        RecordDelivered e => $"delivered to {e.To}{(e.Unit is { } unit ? $", unit {unit}" : "")}: up to entry {e.Through}",
         _ => throw new InvalidOperationException($"no line for {happened.GetType().Name}"),
     };
 }

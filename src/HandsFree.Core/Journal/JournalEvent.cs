@@ -42,4 +42,5 @@ namespace HandsFree.Core.Journal;
 [JsonDerivedType(typeof(AudioKept), "audio kept")]
 [JsonDerivedType(typeof(AudioDeleted), "audio deleted")]
 [JsonDerivedType(typeof(RecordTakenOut), "record taken out")]
+[JsonDerivedType(typeof(RecordDelivered), "record delivered")]
 public abstract record JournalEvent(string Id, string Person, DateTimeOffset At);

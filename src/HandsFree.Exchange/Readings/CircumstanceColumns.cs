@@ -22,6 +22,7 @@ internal static class CircumstanceColumns
         Number("since food (min)", how => how.MinutesSinceFoodOrDrink, (how, value) => how with { MinutesSinceFoodOrDrink = value }),
         Number("rested (min)", how => how.MinutesRested, (how, value) => how with { MinutesRested = value }),
         Number("standing (min)", how => how.MinutesStanding, (how, value) => how with { MinutesStanding = value }),
+        Flag("too early", how => how.TooEarly, how => how with { TooEarly = true }),
         Flag("guess first", how => how.SaidAsGuessFirst, how => how with { SaidAsGuessFirst = true }),
     ];
 

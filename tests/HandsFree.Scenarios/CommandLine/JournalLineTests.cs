@@ -57,6 +57,7 @@ public sealed class JournalLineTests
         new AudioKept("28", "aide-7", At, "0123456789abcdef0123456789abcdef", "4", At, 1.5, At.AddDays(7)),
         new AudioDeleted("29", "nurse-1", At, "0123456789abcdef0123456789abcdef", "its days are over"),
         new RecordTakenOut("33", "nurse-1", At, "readings as CSV", "readings.csv", "asked for by the home's records office"),
+        new RecordDelivered("34", "nurse-1", At, "https://server.example/fhir/", null, 240),
         new RulesKept("19", "aide-7", At, "0123456789abcdef", new Dictionary<string, string> { ["pulse.json"] = "{}" }),
     ];
 

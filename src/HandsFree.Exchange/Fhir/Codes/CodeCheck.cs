@@ -24,8 +24,8 @@ public static class CodeCheck
     /// <summary>Everything that is wrong with codes and units; empty where all stand in the table.</summary>
     public static IReadOnlyList<string> Of(Resource resource) =>
     [
-        .. Within(resource).OfType<Coding>().Where(c => c.System is not null && Known.ContainsKey(c.System)).Select(Wrong).OfType<string>(),
-        .. Within(resource).OfType<Quantity>().Select(Wrong).OfType<string>(),
+        .. Parts.Within(resource).OfType<Coding>().Where(c => c.System is not null && Known.ContainsKey(c.System)).Select(Wrong).OfType<string>(),
+        .. Parts.Within(resource).OfType<Quantity>().Select(Wrong).OfType<string>(),
         .. resource is Observation observation ? Values(observation) : [],
     ];
 
@@ -55,20 +55,6 @@ public static class CodeCheck
                 {
                     yield return $"{code} has the unit {value.Code}; it can have {other.Unit}";
                 }
-            }
-        }
-    }
-
-    /// <summary>The resource and all that is in it.</summary>
-    private static IEnumerable<Base> Within(Base all)
-    {
-        yield return all;
-        foreach (object child in all.EnumerateElements().Select(e => e.Value))
-        {
-            IEnumerable<Base> below = child switch { Base one => [one], IEnumerable<Base> many => many, _ => [] };
-            foreach (Base each in below.SelectMany(Within))
-            {
-                yield return each;
             }
         }
     }

@@ -140,6 +140,7 @@ public static class ObservationWriter
             how.MinutesSinceFoodOrDrink is { } food ? $"{food} minutes after food, drink, gum or smoke." : null,
             how.MinutesRested is { } rested ? $"After {rested} minutes of rest, before the rest was over." : null,
             how.MinutesStanding is { } standing ? $"After {standing} minutes of standing." : null,
+            how.TooEarly ? "A second measurement before its time." : null,
             how.SaidAsGuessFirst ? "Said as a guess first, then again without a count between." : null,
         ];
         return notes.OfType<string>();
