@@ -119,7 +119,7 @@ public sealed class HearCommandTests
 
         run.Lines.Length.ShouldBe(3);
         run.Lines[0].ShouldBe("the engine words hears");
-        run.Lines[1].ShouldContain("pulse.wav: \"pulse eighty five\" {\"kind\": \"pulse\", \"value\": 85} (probability 0.");
+        run.Lines[1].ShouldContain("pulse.wav: \"pulse eighty five\" {\"kind\": \"pulse\", \"value\": 85} (probability ");
         run.Lines[2].ShouldEndWith("quiet.wav: nothing (2.0 s of audio, 0 ms)");
     }
 

@@ -68,7 +68,7 @@ public sealed class AudioScenarios
     public void Item_6_after_a_stop_identity_is_asked_again_and_a_reading_may_be_late()
     {
         using SessionRig rig = Spoken([.. Mary, "stop", "continue", "yes", "march third nineteen forty one", "pulse seven two", "before", "yes"]);
-        rig.Readings.ShouldHaveSingleItem(Log(rig)).Confirmed.By.Late.ShouldBeTrue();
+        rig.Readings.ShouldHaveSingleItem(Log(rig)).Confirmed.By.Late.ShouldBeTrue(Log(rig));
         rig.Events.OfType<ResidentIdentified>().Count().ShouldBe(2);
     }
 
