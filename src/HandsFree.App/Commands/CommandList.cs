@@ -18,6 +18,7 @@ internal static class CommandList
         ReportCommand.Make(host),
         ResidentsCommand.Make(host),
         Exports.ExportCommand.Make(host),
+        Imports.ImportCommand.Make(host),
         RulesCommand.Make(host),
         JournalCommand.Make(host),
         PeopleCommand.Make(host),
