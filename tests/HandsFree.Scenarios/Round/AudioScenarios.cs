@@ -67,7 +67,11 @@ public sealed class AudioScenarios
     [Fact]
     public void Item_6_after_a_stop_identity_is_asked_again_and_a_reading_may_be_late()
     {
-        using SessionRig rig = Spoken([.. Mary, "stop", "continue", "yes", "march third nineteen forty one", "pulse seven two", "before", "yes"]);
+        // flite's short "stop" and "before" are not words to the engine; those of espeak-ng are
+        Assert.SkipWhen(EspeakVoice.WhyNot() is not null, EspeakVoice.WhyNot() ?? "");
+        EspeakVoice voice = new("en-us");
+        string[] sentences = [.. Mary, "stop", "continue", "yes", "march third nineteen forty one", "pulse seven two", "before", "yes"];
+        using SessionRig rig = Heard([.. sentences.Select(words => voice.Speak(words).Samples.ToArray())]);
         rig.Readings.ShouldHaveSingleItem(Log(rig)).Confirmed.By.Late.ShouldBeTrue(Log(rig));
         rig.Events.OfType<ResidentIdentified>().Count().ShouldBe(2);
     }
