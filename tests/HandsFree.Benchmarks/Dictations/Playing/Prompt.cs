@@ -14,7 +14,7 @@ internal sealed partial record Prompt
         (Wants.Count, @"^How many( did you count)?\?|^Say the number that you counted\.|^\(CountEnds\)$"),
         (Wants.Counting, @"^Count the pulse for (thirty|sixty) seconds, from the tone\.|^\(CountBegins\)$"),
         (Wants.TryAgain, @"^Try again\?|^Try again, or write it on paper\?"),
-        (Wants.JustNow, @"^Taken just now\?|^Say now or before\."),
+        (Wants.JustNow, @"^Taken since you came back\?|^Say yes or before\."),
         (Wants.Symptom, @"^Short of breath\?|^Chest pain, headache, or weakness\?|^(Chest pain|Headache|Weakness)\?"),
         (Wants.Unwanted, @"^Remove |^Tell the nurse that you are worried\?|^Did the resident wake to your voice\?"),
         (Wants.SayingAgain, @"^Say the number again, digit by digit\.|^Say again what you counted, digit by digit\.|^Say it once more\."),
