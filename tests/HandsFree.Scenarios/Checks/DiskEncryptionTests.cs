@@ -27,8 +27,8 @@ public sealed class DiskEncryptionTests : IDisposable
     public void Dispose() => blocks.Delete(recursive: true);
 
     [Theory]
-    [InlineData("/root/.local", true)] // dm-crypt itself
-    [InlineData("/home/aide/.local", true)] // a volume on dm-crypt
+    [InlineData("/var/lib/home", true)] // dm-crypt itself
+    [InlineData("/home/aide", true)] // a volume on dm-crypt
     [InlineData("/srv/home", false)] // a plain partition
     [InlineData("/srvother", true)] // of the root, not of /srv
     [InlineData("/tmp/home", null)] // memory
