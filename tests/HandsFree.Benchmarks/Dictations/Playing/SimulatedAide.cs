@@ -194,7 +194,7 @@ internal sealed partial class SimulatedAide(
 
     private AideMove Confirm(Wants wants, Measured? readBack)
     {
-        bool right = readBack is null || (current is { Refused: false } && HasSaidIt && readBack.Is(current.Truth));
+        bool right = readBack is null || (current is { Refused: false } && HasSaidIt && (readBack.ReadsBack(current.Truth) || readBack.Is(current.Truth)));
         if (!right && Notices(standing!.Text))
         {
             return InsteadOfAnAnswer() ?? Refuse(wants, readBack!);
