@@ -58,7 +58,6 @@ internal static class Shapes
             new ReportTold("c", "aide-7", Made.At.AddMinutes(4), "b", Told.Nurse, "nurse-1", ToldHow.InPerson, Made.At.AddMinutes(3)),
             new ReportAcknowledged("d", "nurse-1", Made.At.AddMinutes(5), "b") { Advised = "count again at noon" },
             new PlanMade("e", "nurse-1", Made.At.AddMinutes(6), "r1", "b", LimitedValue.Pulse, null, 140, Made.At.AddHours(8), "rest in bed"),
-            new PlanWithdrawn("e2", "nurse-1", Made.At.AddMinutes(7), "r1", "b", "e", "settled"),
             new ReportTold("f", "nurse-1", Made.At.AddMinutes(9), "b", Told.Prescriber, "Dr Example", ToldHow.ByPhone, Made.At.AddMinutes(8)),
             new ReportNoted("g", "nurse-1", Made.At.AddMinutes(10), "r1", "b", "a reading that this rests on was amended: slip"),
             new EnteredInError("h", "nurse-1", Made.At.AddMinutes(11), "r1", "f", "it was another doctor"),
