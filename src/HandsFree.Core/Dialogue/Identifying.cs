@@ -14,8 +14,13 @@ internal static class Identifying
     public static Turn FindResident(this Turn turn)
     {
         Meaning.Place place = turn.Meant<Meaning.Place>();
-        turn = turn.Leave("left for another room");
         IReadOnlyList<Resident> found = turn.Parts.Roster.At(place.Room, place.Bed);
+        if (turn.State.Suspended is { Set: { } set } && found is [var same] && same.Id == set.Resident.Id)
+        {
+            return turn.AskName(same); // she whose round was cut off here, named by her place
+        }
+
+        turn = turn.Leave("left for another room");
         string spoken = place.Bed is { } bed ? $"room {place.Room} bed {bed.ToUpperInvariant()}" : $"room {place.Room}";
         return found.Count switch
         {
@@ -25,8 +30,8 @@ internal static class Identifying
         };
     }
 
-    public static Turn AskName(this Turn turn, Resident resident) =>
-        turn.Ask(new Stage.AwaitingName(resident) { Note = Note(resident, turn.Today()) });
+    public static Turn AskName(this Turn turn, Resident resident, string before = "") =>
+        turn.Ask(before, new Stage.AwaitingName(resident) { Note = Note(resident, turn.Today()) });
 
     /// <summary>The number on band or photo. Digits without a label, the private way, may be day and month of birth too: month and day
     /// of two digits each.</summary>
@@ -55,7 +60,7 @@ internal static class Identifying
     }
 
     public static Turn IdentityFailed(this Turn turn, Resident resident, string why, string words) =>
-        turn.Write(id => new IdentificationFailed(id, turn.State.Aide, turn.At, resident.Id, why))
+        turn.Leave(why).Write(id => new IdentificationFailed(id, turn.State.Aide, turn.At, resident.Id, why))
             .Ask(Sentence.Join(words, $"No readings for {HandoverTexts.Place(resident)[..1].ToLowerInvariant()}{HandoverTexts.Place(resident)[1..]}."), new Stage.AwaitingRoom());
 
     // Twins, and others with whom she could be confused: the birthday tells nothing.
@@ -72,6 +77,11 @@ internal static class Identifying
         }
 
         Resident resident = turn.Stage<Stage.AwaitingSecondIdentifier>().Resident;
+        if (turn.State.Suspended is { Set: not null } suspended)
+        {
+            return Resumption.TakeBack(turn.Write(id => new ResidentIdentified(id, turn.State.Aide, turn.At, resident.Id, by)), suspended);
+        }
+
         ResidentSet set = turn.SetOf(resident);
         set = set with { AskAgain = [.. set.NotTaken.Where(n => MayBeAskedAgain(n.Value)).Select(n => n.Key)], RestingSince = null };
         turn = turn.Write(id => new ResidentIdentified(id, turn.State.Aide, turn.At, resident.Id, by));

@@ -49,6 +49,7 @@ internal static class Leaving
     /// <summary>Leaves the resident: what waits is left, a recheck that would have decided about a report becomes one.</summary>
     public static Turn Leave(this Turn turn, string why)
     {
+        turn = turn.Unsuspended();
         if (turn.State.Set is null)
         {
             return turn;

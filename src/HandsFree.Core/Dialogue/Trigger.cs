@@ -45,4 +45,5 @@ internal enum Trigger
     LockDue,
     Unlocked,
     UnlockRefused,
+    Resumed,
 }
