@@ -46,4 +46,5 @@ internal enum Trigger
     LockDue,
     Unlocked,
     UnlockRefused,
+    Resumed,
 }

@@ -17,9 +17,11 @@ internal static class AwaitingNameState
             Trigger.NextOrPrevious, Trigger.BirthDate, Trigger.BandNumber, Trigger.Query, Trigger.Worried, Trigger.NotPossible,
             Trigger.TimerElapsed, Trigger.Played);
 
-    public static Turn Back(Turn turn) => turn.Ask(new Stage.AwaitingRoom());
+    public static Turn Back(Turn turn) => turn.Leave("left for the next resident").Ask(new Stage.AwaitingRoom());
 
-    private static Turn Agreed(Turn turn) => turn.Ask(new Stage.AwaitingSecondIdentifier(turn.Stage<Stage.AwaitingName>().Resident));
+    private static Turn Agreed(Turn turn) => turn.State.Suspended is { Set: null, Stage: Stage.AwaitingSecondIdentifier asked }
+        ? (turn with { State = turn.State with { Suspended = null } }).Ask(asked)
+        : turn.Ask(new Stage.AwaitingSecondIdentifier(turn.Stage<Stage.AwaitingName>().Resident));
 
     private static Turn NotAgreed(Turn turn) =>
         turn.IdentityFailed(turn.Stage<Stage.AwaitingName>().Resident, "name not agreed", "");
