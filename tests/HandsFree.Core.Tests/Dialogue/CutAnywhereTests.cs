@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using HandsFree.Core.Dialogue;
 using HandsFree.Core.Journal;
 using HandsFree.Core.Quantities;
@@ -21,17 +22,22 @@ public sealed class CutAnywhereTests
     public void Any_conversation_cut_anywhere_is_the_one_that_was_not_cut()
     {
         int cuts = 0;
+        ConcurrentBag<(int Seed, string What)> differences = [];
         Parallel.For(0, Conversations, seed =>
         {
             Random chance = new(seed);
             CutConversation talk = new(seed, seed % 4 == 0 ? Real : new TestRules());
             CutConversation.Outcome whole = talk.Run();
-            CutConversation.Outcome cut = talk.Run([.. Enumerable.Range(0, chance.Next(1, 4)).Select(_ => chance.Next(talk.Length))], powerCut: seed % 3 == 0);
-            Difference(whole.Journal, cut.Journal).ShouldBe("", $"journal, seed {seed}");
-            Difference(whole.State, cut.State).ShouldBe("", $"state, seed {seed}");
+            CutConversation.Outcome cut = talk.Run([.. Enumerable.Range(0, chance.Next(1, 4)).Select(_ => chance.Next(2 * talk.Length))], powerCut: seed % 3 == 0);
+            if (Difference(whole.Journal, cut.Journal) + Difference(whole.State, cut.State) is { Length: > 0 } difference)
+            {
+                differences.Add((seed, difference));
+            }
+
             cut.Events.Select(e => e.Id).ShouldBeUnique($"seed {seed}");
             Interlocked.Add(ref cuts, cut.Cuts);
         });
+        Assert.True(differences.IsEmpty, $"{differences.Count} of {Conversations} differ; seed {differences.OrderBy(d => d.Seed).FirstOrDefault()}");
         cuts.ShouldBeGreaterThan(Conversations / 2);
     }
 

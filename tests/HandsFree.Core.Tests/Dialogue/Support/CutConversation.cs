@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.RegularExpressions;
 using HandsFree.Core.Dialogue;
 using HandsFree.Core.Dialogue.Recovery;
@@ -17,7 +18,6 @@ namespace HandsFree.Core.Tests.Dialogue;
 internal sealed partial class CutConversation
 {
     private readonly List<DialogueEvent> events = [];
-    private readonly Dictionary<int, List<bool>> saves = [];
     private readonly DialogueMachine machine;
     private readonly Roster roster = TestHome.Roster;
     private readonly IReadOnlyList<JournalEvent> past;
@@ -37,7 +37,11 @@ internal sealed partial class CutConversation
         {
             // Clocks that are set, and laptops that sleep.
             jumped += chance.Next(40) == 0 ? TimeSpan.FromMinutes(chance.Next(-90, 200)) : TimeSpan.Zero;
-            events.Add(Doubted(chance, happened) with { At = happened.At + jumped });
+            // The journal answers by itself, at once; and the cuts come from the test.
+            if (happened is not (DialogueEvent.Saved or DialogueEvent.SaveFailed or DialogueEvent.Resumed))
+            {
+                events.Add(Doubted(chance, happened) with { At = happened.At + jumped });
+            }
         });
         machine = new DialogueMachine(rules, roster, any.Parts.Settings);
     }
@@ -48,7 +52,7 @@ internal sealed partial class CutConversation
     /// <summary>Runs it without a cut.</summary>
     public Outcome Run() => new Playing(this).Play([], powerCut: false);
 
-    /// <summary>Runs it, cut off before these events where that can be.</summary>
+    /// <summary>Runs it, cut off before these events, or (behind the last of them) after what they had written and before its answer.</summary>
     public Outcome Run(IEnumerable<int> cuts, bool powerCut) => new Playing(this).Play([.. cuts], powerCut);
 
     // Now and then what the engine hears is doubtful, with what else it may have been.
@@ -88,112 +92,89 @@ internal sealed partial class CutConversation
         private readonly List<JournalEvent> journal = [];
         private readonly List<(int From, byte[] Bytes)> written = [];
         private readonly List<(int From, byte[] Bytes)> waiting = [];
-        private readonly Queue<Effect.Record> unanswered = [];
+        private readonly Queue<(Effect.Record Record, bool Saved)> unanswered = [];
+        private readonly Dictionary<int, int> done = [];
         private readonly HashSet<string> ofCuts = [];
+        private DateTimeOffset last = TestHome.Morning;
         private DialogueState state = null!;
         private int flushed;
         private int cuts;
 
         public Outcome Play(HashSet<int> cutAt, bool powerCut)
         {
-            DialogueStep begun = talk.machine.Begin("aide-1", talk.session, talk.past, TestHome.Morning);
-            Carry(begun, null, -1, () => true);
+            Carry(talk.machine.Begin("aide-1", talk.session, talk.past, TestHome.Morning), null, -1);
+            Answer(-1);
             for (int i = 0; i < talk.events.Count && state.Kind != StateKind.Ended; i++)
             {
-                if (cutAt.Remove(i) && CanBeCut(i))
+                if (cutAt.Remove(i))
                 {
-                    i = Cut(i, powerCut);
+                    i = Cut(powerCut);
                 }
 
-                Take(i);
+                if (i < talk.events.Count && state.Kind != StateKind.Ended)
+                {
+                    done[i] = 0;
+                    Tell(talk.events[i], i);
+                    i = cutAt.Remove(i + talk.events.Count) ? Cut(powerCut) - 1 : i;
+                    Answer(i);
+                }
             }
 
-            string all = string.Join('\n', journal.Where(e => !ofCuts.Contains(e.Id)).Select(e => Dump.Of(e)));
-            string rest = Dump.Of(state, "Journal", "NextNumber", "LastSaid", "Screen", "Listening", "Asked", "SamplePhrases");
+            // What waits for the journal to work again is written with the first batch that it takes, a cut's own too.
+            string all = string.Join('\n', journal.Concat(state.Unwritten).Where(e => !ofCuts.Contains(e.Id)).OrderBy(e => Number(e.Id)).Select(e => Dump.Of(e)));
+            string rest = Dump.Of(state, "Journal", "Unwritten", "NextNumber", "LastSaid", "Screen", "Listening", "Asked", "SamplePhrases");
             string[] both = Named(all + "\u0001" + rest).Split('\u0001');
             return new Outcome(both[0], both[1], journal, cuts);
         }
 
-        private void Take(int i)
+        private void Answer(int from)
         {
-            DialogueEvent happened = talk.events[i];
-            if (happened is DialogueEvent.Saved or DialogueEvent.SaveFailed)
+            while (unanswered.TryDequeue(out (Effect.Record Record, bool Saved) batch))
             {
-                if (unanswered.TryDequeue(out Effect.Record? record))
-                {
-                    bool saved = journal.Contains(record.Events[0]);
-                    Tell(saved ? new DialogueEvent.Saved(happened.At, record.Batch, 1) : new DialogueEvent.SaveFailed(happened.At, record.Batch, "chance"), i);
-                }
-
-                return;
+                DateTimeOffset at = from < 0 ? last : talk.events[from].At;
+                Tell(batch.Saved ? new DialogueEvent.Saved(at, batch.Record.Batch, 1) : new DialogueEvent.SaveFailed(at, batch.Record.Batch, "chance"), from);
             }
-
-            Tell(happened, i);
         }
 
         private void Tell(DialogueEvent happened, int from)
         {
             DialogueState before = state;
             DialogueStep step = talk.machine.Step(state, happened);
-            Carry(step, ToldEvents.Of(before, happened, step), from, from < 0 ? () => true : Saves(from));
+            Carry(step, ToldEvents.Of(before, happened, step), from);
         }
 
-        // Whether the journal can write the next batch of an event: the same whenever it happens.
-        private Func<bool> Saves(int from)
-        {
-            int next = 0;
-            return () =>
-            {
-                List<bool> all = talk.saves.TryGetValue(from, out List<bool>? known) ? known : talk.saves[from] = [];
-                if (next == all.Count)
-                {
-                    all.Add(((from * 7919) + next) % 11 != 3);
-                }
+        // Whether the journal can write the next batch of an event: the same whenever it happens. What a cut itself writes can be written.
+        private bool Saves(int from) => from < 0 || new Random(HashCode.Combine(from, done[from]++)).Next(11) > 0;
 
-                return all[next++];
-            };
-        }
-
-        private void Carry(DialogueStep step, DialogueEvent? told, int from, Func<bool> saves)
+        private void Carry(DialogueStep step, DialogueEvent? told, int from)
         {
             if (told is not null)
             {
                 waiting.Add((from, DialogueEventCodec.Encode(told)));
             }
 
+            HashSet<string> before = state is null ? [] : [.. state.Unwritten.Select(e => e.Id)];
             state = step.State;
-            bool ofCut = from < 0 && cuts > 0;
             Effect.Record[] records = [.. step.Effects.OfType<Effect.Record>()];
             foreach (Effect.Record record in records)
             {
-                if (saves())
+                bool saved = Saves(from);
+                if (saved)
                 {
                     Write();
                     flushed = written.Count;
                     journal.AddRange(record.Events);
-                    ofCuts.UnionWith(ofCut ? record.Events.Where(e => e is RoundResumed or ResidentIdentified).Select(e => e.Id) : []);
+                    ofCuts.UnionWith(from < 0 ? record.Events.Where(e => e is RoundResumed or ResidentIdentified && !before.Contains(e.Id)).Select(e => e.Id) : []);
                 }
 
-                unanswered.Enqueue(record);
+                unanswered.Enqueue((record, saved));
             }
 
             if (records.Length == 0)
             {
                 Write();
             }
-
-            if (ofCut)
-            {
-                while (unanswered.TryDequeue(out Effect.Record? record))
-                {
-                    Tell(new DialogueEvent.Saved(AtOf(from), record.Batch, 1), -1);
-                }
-            }
         }
-
-        private DateTimeOffset last = TestHome.Morning;
-
-        private DateTimeOffset AtOf(int from) => from < 0 ? last : talk.events[from].At;
 
         private void Write()
         {
@@ -201,12 +182,8 @@ internal sealed partial class CutConversation
             waiting.Clear();
         }
 
-        // In the program the journal's answers come at once: before them nothing else happens.
-        private bool CanBeCut(int i) =>
-            unanswered.Count <= talk.events.Skip(i).TakeWhile(e => e is DialogueEvent.Saved or DialogueEvent.SaveFailed).Count();
-
-        // Goes on before the first event that was lost.
-        private int Cut(int i, bool powerCut)
+        // Restored from what is written; goes on before the first event that was lost, which is said again.
+        private int Cut(bool powerCut)
         {
             cuts++;
             if (powerCut)
@@ -216,33 +193,26 @@ internal sealed partial class CutConversation
 
             waiting.Clear();
             unanswered.Clear();
-            int next = written.Count == 0 ? 0 : written.Max(w => w.From) + 1;
-            RoundStarted started = journal.OfType<RoundStarted>().Single();
-            CutRound cut = new(started, talk.past, journal, [.. written.Select(w => DialogueEventCodec.Decode(w.Bytes))]);
+            int next = written.Select(w => w.From).DefaultIfEmpty(-1).Max() + 1;
+            CutRound cut = new(journal.OfType<RoundStarted>().Single(), talk.past, journal, [.. written.Select(w => DialogueEventCodec.Decode(w.Bytes))]);
             ResumedRound resumed = talk.machine.Resume(cut).ShouldNotBeNull();
             state = resumed.State;
             last = resumed.Since;
-            int answered = 0;
             foreach (UnansweredBatch batch in resumed.Unanswered)
             {
-                batch.IsWritten.ShouldBeTrue("told and not written at once");
-                Tell(new DialogueEvent.Saved(last, batch.Record.Batch, 1), -1);
-                answered++;
+                batch.IsWritten.ShouldBeTrue("told, and not written at once");
+                unanswered.Enqueue((batch.Record, true));
             }
 
-            while (answered > 0 && next < talk.events.Count && talk.events[next] is DialogueEvent.Saved or DialogueEvent.SaveFailed)
+            Answer(next - 1);
+            if (state.Kind != StateKind.Ended)
             {
-                (answered, next) = (answered - 1, next + 1);
+                Tell(new DialogueEvent.Resumed(last, last), -1);
+                Answer(-1);
+                Identify();
             }
 
-            if (state.Kind == StateKind.Ended)
-            {
-                return talk.events.Count;
-            }
-
-            Tell(new DialogueEvent.Resumed(last, last), -1);
-            Identify();
-            return Math.Min(next, talk.events.Count - 1);
+            return next;
         }
 
         private void Identify()
@@ -255,6 +225,7 @@ internal sealed partial class CutConversation
                     : talk.roster.BirthdayTellsApart(who!) ? new Meaning.BirthDate(who!.Born.Month, who.Born.Day, null)
                     : new Meaning.BandNumber(who!.BandNumber!);
                 Tell(new DialogueEvent.Utterance(last, said, "again") { Typed = true }, -1);
+                Answer(-1);
             }
 
             state.Suspended.ShouldBeNull();
@@ -263,6 +234,8 @@ internal sealed partial class CutConversation
                 Tell(new DialogueEvent.Played(last), -1);
             }
         }
+
+        private static int Number(string id) => int.Parse(id[(id.LastIndexOf('-') + 1)..], CultureInfo.InvariantCulture);
 
         // Ids by the order in which they come: a cut adds events of its own, and so moves the numbers.
         private static string Named(string text)
