@@ -31,6 +31,7 @@ internal static class InventedUnit
     public static SheetFacts Facts(DateTimeOffset? since = null) => new(
         SimulatedHome.Name, Now, since ?? ShiftBegan, "desk-birch", "nurse-invented", 12345, new RosterUnits(TemperatureUnit.Fahrenheit, WeightUnit.Pounds))
     {
+        Round = new(new DialogueSettings().Due),
         Here = moment => moment.ToOffset(Now.Offset),
     };
 
@@ -101,6 +102,13 @@ internal static class InventedUnit
             journal.AddRange([Reading(id, BodyTemperature.FromFahrenheit(97.8m), At(9, 10 + i), new() { Site = TemperatureSite.Ear }), Reading(id, Pressure(128, 70), At(9, 12 + i), new() { Machine = true })]);
         }
 
+        // 1008 alone has all that is due.
+        journal.AddRange(
+        [
+            Reading("1008", HeartRate.FromPerMinute(70), At(9, 20), new() { Machine = true }),
+            Reading("1008", RespiratoryRate.FromPerMinute(18), At(9, 21), new() { CountedSeconds = 60 }),
+            Reading("1008", OxygenSaturation.FromPercent(97), At(9, 22), new() { Oxygen = OxygenSupply.RoomAir }),
+        ]);
         return (roster, journal);
     }
 }

@@ -98,12 +98,12 @@ internal sealed class AmendDesk
 
     private (ReadingRecorded? Reading, string? Wrong) Found(long number)
     {
-        if (number < 1 || journal.Events.ReadFrom(number).Select(e => e.Event).FirstOrDefault() is not ReadingRecorded reading)
+        if (number < 1 || journal.From(number).FirstOrDefault() is not (var found, ReadingRecorded reading) || found != number)
         {
             return (null, $"event {number} is no reading; \"handsfree journal list\" shows the numbers");
         }
 
-        JournalEvent? later = journal.Events.ReadFrom(number).Select(e => e.Event).FirstOrDefault(e =>
+        JournalEvent? later = journal.From(number).Select(e => e.Event).FirstOrDefault(e =>
             (e is EnteredInError error && error.Event == reading.Id) || (e is ReadingRecorded next && next.Amends == reading.Id));
         return later is not null ? (null, $"event {number} is amended already; amend the value that stands")
             : journal.Holder is { Role: Role.Aide } aide && reading.Person != aide.Person ? (null, $"event {number} is {reading.Person}'s; a nurse amends it")

@@ -97,6 +97,6 @@ internal static class HandoverCommand
     private static HandoverDesk Desk(Home home, IReadOnlyList<JournalEvent> journal, ShiftBeginning since, DateTimeOffset now)
     {
         HandoverTime time = new(since.At, home.Settings.Here(now)) { Overdue = home.Settings.Overdue };
-        return new(home, new HandoverRecord(journal, home.Roster, home.Settings.Clock, time));
+        return new(home, new HandoverRecord(journal, home.Roster, home.Settings.Round, home.Settings.Clock, time));
     }
 }

@@ -28,9 +28,11 @@ internal static class JournalListCommand
                 journal.Desk.Viewed("journal list");
                 foreach (JournalEntry entry in journal.Entries)
                 {
-                    JournalEvent happened = HomeJournal.Decoded(entry);
+                    (long number, JournalEvent? happened, string why) = PassedOver.Try(entry);
                     host.Surroundings.Out.WriteLine(
-                        parsed.GetValue(json) ? JournalLine.Json(entry) : JournalLine.Text(entry.Sequence, happened, home));
+                        parsed.GetValue(json) ? JournalLine.Json(entry)
+                        : happened is null ? PassedOver.Line(why)
+                        : JournalLine.Text(number, happened, home));
                 }
 
                 return ExitCodes.Done;

@@ -4,6 +4,7 @@ using HandsFree.App.Composition;
 using HandsFree.App.Homes;
 using HandsFree.App.Journals;
 using HandsFree.Core.Dialogue;
+using HandsFree.Core.Journal;
 using HandsFree.Core.Journal.Replaying;
 using HandsFree.Store.Journaling;
 using Microsoft.Extensions.DependencyInjection;
@@ -32,9 +33,9 @@ internal static class JournalReplayCommand
         journal.Desk.Viewed("journal replay");
         Replay replay = new(home.Rules, home.Roster, kept => RosterContent.Read(kept, home.Settings));
         int readings = 0, same = 0, other = 0, untried = 0, today = 0, rosterless = 0;
-        foreach (JournalEntry entry in journal.Entries)
+        foreach ((long number, JournalEvent happened) in journal.From(1))
         {
-            if (replay.Take(entry.Sequence, HomeJournal.Decoded(entry)) is not { } replayed)
+            if (replay.Take(number, happened) is not { } replayed)
             {
                 continue;
             }

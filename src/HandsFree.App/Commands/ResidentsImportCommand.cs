@@ -79,7 +79,7 @@ internal static class ResidentsImportCommand
             return error;
         }
 
-        string[] open = [.. HandoverView.From(journal, home.Roster).Entries.Where(e => e.Resident.Room > 0 && e.Reports.Count > 0 && after.ById(e.Resident.Id) is null).Select(e => RosterChanges.Who(e.Resident))];
+        string[] open = [.. HandoverView.From(journal, home.Roster, home.Settings.Round).Entries.Where(e => e.Resident.Room > 0 && e.Reports.Count > 0 && after.ById(e.Resident.Id) is null).Select(e => RosterChanges.Who(e.Resident))];
         return open.Length == 0 ? null : $"nothing was imported: {string.Join("; ", open)} would be gone with a report that no nurse has acknowledged; acknowledge it, or keep the line in the file until then";
     }
 

@@ -24,6 +24,9 @@ internal enum LogKind
     /// <summary>Events could not be appended.</summary>
     SaveFailed,
 
+    /// <summary>Events of another program can't be read and were passed over.</summary>
+    NotRead,
+
     /// <summary>A session began.</summary>
     SessionBegan,
 

@@ -5,9 +5,10 @@ internal sealed class ProgramPaths(Surroundings surroundings)
 {
     private const string Name = "handsfree";
 
-    /// <summary>What set-up fetched: HANDSFREE_TOOLS, else .handsfree in the checkout that the program was built in, else the data
-    /// folder.</summary>
+    /// <summary>What set-up fetched: HANDSFREE_TOOLS, else what an installed program brings, else .handsfree in the checkout that the
+    /// program was built in, else the data folder.</summary>
     public string Tools { get; } = surroundings.Variable("HANDSFREE_TOOLS")
+        ?? Beside(surroundings.ProgramFolder)
         ?? OfCheckout(surroundings.ProgramFolder)
         ?? Path.Combine(Data(surroundings), "tools");
 
@@ -55,6 +56,9 @@ internal sealed class ProgramPaths(Surroundings surroundings)
 
     private static string UserFolder(Surroundings surroundings) =>
         surroundings.Variable("HOME") ?? Environment.GetFolderPath(Environment.SpecialFolder.UserProfile);
+
+    private static string? Beside(string programFolder) =>
+        Path.Combine(programFolder, "tools") is var tools && Directory.Exists(tools) ? tools : null;
 
     private static string? OfCheckout(string programFolder)
     {

@@ -21,7 +21,7 @@ internal static class DemoReport
     {
         write("");
         write("Handover, the exceptions first:");
-        HandoverView view = HandoverView.From(journal, parts.Home.Roster);
+        HandoverView view = HandoverView.From(journal, parts.Home.Roster, parts.Home.Settings.Round);
         foreach (HandoverItem item in HandoverAnswerer.Answer(view, new Meaning.Query(QueryKind.Handover, null), HandoverCursor.Start).Items)
         {
             write("  " + item.Text);

@@ -20,7 +20,7 @@ internal static class HelpCommand
         Option<string?> page = new("--page") { Description = "With \"card\": writes it as a page of HTML to print; FILE must not be there yet", HelpName = "FILE" };
         Option<string> paper = new("--paper") { Description = "The paper of the page", DefaultValueFactory = _ => Paper.Letter.Name };
         paper.AcceptOnlyFromAmong([.. Paper.All.Select(p => p.Name)]);
-        Command command = new("help", "Pages for people: a round, words, reports, the home, backup, trouble; the card to print") { topic, page, paper };
+        Command command = new("help", "Pages for people: a round, words, reports, the home, backup, trouble, a year; the card to print") { topic, page, paper };
         return host.Runs(command, (parsed, services) =>
         {
             string? asked = parsed.GetValue(topic);

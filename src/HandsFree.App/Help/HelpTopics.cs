@@ -25,6 +25,7 @@ internal static class HelpTopics
         ("home", "residents, settings, people"),
         ("backup", "a copy that is safe, and another machine"),
         ("trouble", "when something does not work"),
+        ("year", "a year with it, for the supervisor"),
         (Card, "two pages to print for the pocket"),
     ];
 

@@ -19,7 +19,8 @@ internal sealed class HomeJournal : IDisposable
     private HomeJournal(Journal bytes, HomeFolder folder, Unlocker unlocker)
     {
         (this.bytes, warn) = (bytes, unlocker.Warn);
-        view = new JournalViewFile(bytes, folder.ViewFile);
+        PassedOver = new PassedOver(warn);
+        view = new JournalViewFile(bytes, folder.ViewFile, PassedOver);
         Recordings = bytes.Recordings(folder.AudioFolder);
         Desk = new JournalDesk(this, unlocker.Time);
         Events = new EventJournal<JournalEvent>(bytes, static happened => JournalEventCodec.Encode(happened), Decoded);
@@ -40,23 +41,27 @@ internal sealed class HomeJournal : IDisposable
     /// <summary>Writes what a command does.</summary>
     public JournalDesk Desk { get; }
 
+    /// <summary>Events that this program can't read; they are named once and left out of what is read.</summary>
+    public PassedOver PassedOver { get; }
+
     /// <summary>The events as they lie in the file.</summary>
     public IEnumerable<JournalEntry> Entries => bytes.ReadFrom(1);
 
     /// <summary>All events, oldest first.</summary>
     /// <exception cref="JournalReadException">The file can't be read.</exception>
-    /// <exception cref="InvalidDataException">An event can't be read; says which.</exception>
-    public IReadOnlyList<JournalEvent> All() => [.. bytes.ReadFrom(1, Decoded)];
+    public IReadOnlyList<JournalEvent> All() => [.. From(1).Select(e => e.Event)];
+
+    /// <summary>The events from a number on, with their numbers.</summary>
+    /// <exception cref="JournalReadException">The file can't be read.</exception>
+    public IEnumerable<(long Sequence, JournalEvent Event)> From(long sequence) => PassedOver.Readable(bytes.ReadFrom(sequence, PassedOver.Try));
 
     /// <summary>The events that a round, the handover and the rules can still ask for, oldest first.</summary>
     /// <exception cref="JournalReadException">The file can't be read.</exception>
-    /// <exception cref="InvalidDataException">An event can't be read; says which.</exception>
     public IReadOnlyList<JournalEvent> Present() => view.Present();
 
     /// <summary>The events that were entered from a moment on, oldest first, found without reading those before. Where the clock was set back
     /// by less than a day, none of them is missing.</summary>
     /// <exception cref="JournalReadException">The file can't be read.</exception>
-    /// <exception cref="InvalidDataException">An event can't be read; says which.</exception>
     public IEnumerable<JournalEvent> Since(DateTimeOffset moment)
     {
         DateTimeOffset from = moment.AddDays(-1);
@@ -64,11 +69,11 @@ internal sealed class HomeJournal : IDisposable
         while (least < most)
         {
             long middle = (least + most) / 2;
-            bool before = Decoded(bytes.ReadFrom(middle).First()).At < from;
+            bool before = PassedOver.Readable(bytes.ReadFrom(middle).Select(PassedOver.Try)).FirstOrDefault().Event is { } found && found.At < from;
             (least, most) = before ? (middle + 1, most) : (least, middle);
         }
 
-        return bytes.ReadFrom(least).Select(Decoded).Where(happened => happened.At >= moment);
+        return From(least).Select(e => e.Event).Where(happened => happened.At >= moment);
     }
 
     /// <summary>The event of an entry; <see cref="NotBelieved"/> where who wrote it could not have.</summary>

@@ -3,6 +3,7 @@ using HandsFree.Core.Handover;
 using HandsFree.Core.Quantities;
 using HandsFree.Core.Reports;
 using HandsFree.Core.Residents;
+using HandsFree.Core.Rounds;
 
 namespace HandsFree.App.Homes;
 
@@ -74,6 +75,9 @@ internal sealed record HomeSettings
 
     /// <summary>What a round takes from everyone, in the order in which it asks.</summary>
     public IReadOnlyList<VitalSign> Due { get; init; } = new DialogueSettings().Due;
+
+    /// <summary>What a round takes.</summary>
+    public RoundPlan Round => new(Due);
 
     /// <summary>The moment in the home's time zone.</summary>
     public DateTimeOffset Here(DateTimeOffset moment) => TimeZoneInfo.ConvertTime(moment, TimeZone);

@@ -10,9 +10,6 @@ namespace HandsFree.App.Journals;
 /// <summary>Writes what a command does, in the name of who unlocked the journal.</summary>
 internal sealed class JournalDesk(HomeJournal journal, TimeProvider time)
 {
-    // Of the whole process: two desks of one moment write no same id.
-    private static int written;
-
     /// <summary>Makes an event of an id and the moment, and appends it.</summary>
     /// <exception cref="JournalWriteException">Nothing was appended.</exception>
     public long Write(Func<string, DateTimeOffset, JournalEvent> make) => journal.Events.Append(make(NextId(), time.GetUtcNow()));
@@ -63,10 +60,9 @@ internal sealed class JournalDesk(HomeJournal journal, TimeProvider time)
         }
     }
 
-    /// <summary>An id that no other event has: this process, this moment, a number.</summary>
+    /// <summary>An id that no other event has.</summary>
     public string NextId() => NextId(time.GetUtcNow());
 
     /// <inheritdoc cref="NextId()"/>
-    public static string NextId(DateTimeOffset now) => string.Create(
-        CultureInfo.InvariantCulture, $"desk-{now:yyyyMMddHHmmssfff}-{Environment.ProcessId}-{Interlocked.Increment(ref written)}");
+    public static string NextId(DateTimeOffset now) => EventIds.Begin("desk", now);
 }

@@ -7,14 +7,13 @@ namespace HandsFree.App.Journals;
 
 /// <summary>The view of a journal that the present needs, kept in a sealed file beside it: loaded, brought up to date from the events that
 /// came since, and kept again when many came. Where no file fits, it is made anew from the whole journal.</summary>
-internal sealed class JournalViewFile(Journal journal, string path)
+internal sealed class JournalViewFile(Journal journal, string path, PassedOver passedOver)
 {
     private const int WorthKeeping = 200;
     private const int Batch = 256;
 
     /// <summary>The events, oldest first.</summary>
     /// <exception cref="JournalReadException">The journal can't be read.</exception>
-    /// <exception cref="InvalidDataException">An event can't be read; says which.</exception>
     public IReadOnlyList<JournalEvent> Present()
     {
         PresentEvents present = new();
@@ -27,7 +26,8 @@ internal sealed class JournalViewFile(Journal journal, string path)
             last = Take(present, had);
         }
 
-        if (last - had >= WorthKeeping)
+        // What was passed over may be read by the next version of the program: it must not be missing in a view that is kept.
+        if (last - had >= WorthKeeping && passedOver.Lines.Count == 0)
         {
             present.Trim();
             Save(present, last);
@@ -39,10 +39,10 @@ internal sealed class JournalViewFile(Journal journal, string path)
     private long Take(PresentEvents present, long had)
     {
         long last = had;
-        foreach (JournalEvent happened in journal.ReadFrom(had + 1, HomeJournal.Decoded))
+        foreach ((long number, JournalEvent happened) in passedOver.Readable(journal.ReadFrom(had + 1, PassedOver.Try)))
         {
             present.Add(happened);
-            last++;
+            last = number;
         }
 
         return last;

@@ -1,5 +1,6 @@
 using HandsFree.App.Demo;
 using HandsFree.App.Homes;
+using HandsFree.App.Journals;
 using HandsFree.App.Recordings;
 using HandsFree.App.Screens;
 using HandsFree.App.Session;
@@ -56,7 +57,7 @@ internal sealed class RoundRun
         {
             try
             {
-                end = loop.Run(Aide, $"round-{Time.GetLocalNow():yyyyMMdd-HHmmss}", stop.Token);
+                end = loop.Run(Aide, EventIds.Begin("round", Time.GetUtcNow()), stop.Token);
             }
             catch (OperationCanceledException) when (stop.IsCancellationRequested)
             {
@@ -99,6 +100,7 @@ internal sealed class RoundRun
         Machine = HomeSession.Machine(Home, Recognizer, Grammars, Time.GetLocalNow()),
         Journal = Journal.Events,
         Past = Past,
+        NotRead = Journal.PassedOver.Lines,
         Microphone = Sound.Microphone,
         HasMicrophone = Sound.HasMicrophone,
         PressToTalk = PressToTalk,

@@ -31,6 +31,7 @@ internal sealed class PageDesk(CommandHost host, Home home, PageTarget target)
             Here = home.Settings.Here,
             Wording = home.Settings.Wording.Of,
             Overdue = home.Settings.Overdue,
+            Round = home.Settings.Round,
             WithNames = target.WithNames,
             Remark = remark,
         };

@@ -35,6 +35,7 @@ internal sealed class JsonScreen(RoundBoard board, TextReader input, TextWriter 
         SessionNote.Heard { Event: DialogueEvent.Utterance u } s => new { at = s.At, heard = u.Words, probability = u.Probability, typed = u.Typed },
         SessionNote.Heard s => new { at = s.At, heard = (string?)null, outcome = s.Event?.GetType().Name ?? "Nothing" },
         SessionNote.Kept s => new { at = s.At, saved = s.FirstSequence, events = s.Events.Select(e => e.GetType().Name) },
+        SessionNote.NotRead s => new { at = s.At, notRead = s.Lines },
         SessionNote.NotKept s => new { at = s.At, notSaved = s.Why },
         SessionNote.Microphone s => new { at = s.At, microphone = $"{s.State}", why = s.Why },
         SessionNote.Loudspeaker s => new { at = s.At, loudspeaker = s.WhySilent is null ? "Works" : "Lost", why = s.WhySilent },

@@ -27,6 +27,7 @@ internal sealed class RoundBoard(Home home, IEnumerable<JournalEvent> past) : IS
     private string device = "";
     private string earpiece = "";
     private string record = "";
+    private string notRead = "";
     private DateTimeOffset since;
     private bool speaking;
     private bool locked;
@@ -57,7 +58,7 @@ internal sealed class RoundBoard(Home home, IEnumerable<JournalEvent> past) : IS
     {
         lock (gate)
         {
-            string warning = new[] { record, device, earpiece }.FirstOrDefault(w => w.Length > 0) ?? "";
+            string warning = new[] { record, device, earpiece, notRead }.FirstOrDefault(w => w.Length > 0) ?? "";
             (string mark, string words) = MicrophoneWords.Of(microphone, speaking);
             RoundView always = new() { Mark = mark, Microphone = words, Warning = warning };
             if (locked)
@@ -130,6 +131,9 @@ internal sealed class RoundBoard(Home home, IEnumerable<JournalEvent> past) : IS
                 journal.AddRange(s.Others);
                 journal.AddRange(s.Events);
                 record = "";
+                break;
+            case SessionNote.NotRead s:
+                notRead = $"{s.Lines[^1]}; tell your supervisor.";
                 break;
             case SessionNote.NotKept:
                 record = "NOT SAVED: the record does not work. Write it on paper and tell your supervisor.";

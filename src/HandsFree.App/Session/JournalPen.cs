@@ -1,3 +1,4 @@
+using HandsFree.App.Journals;
 using HandsFree.Core.Dialogue;
 using HandsFree.Core.Journal;
 using HandsFree.Store.Journaling;
@@ -12,6 +13,7 @@ internal sealed class JournalPen(EventJournal<JournalEvent> journal, Action wait
     /// <summary>How many waiting times of the journal a batch waits for its turn: a minute with the program's 5 seconds.</summary>
     private const int Turns = 12;
 
+    private readonly HashSet<long> own = [];
     private long end = journal.Count;
 
     /// <summary>Writes; what who looks on is told, and the dialogue's answer.</summary>
@@ -23,9 +25,7 @@ internal sealed class JournalPen(EventJournal<JournalEvent> journal, Action wait
             {
                 long last = journal.AppendAll(record.Events);
                 long first = last - record.Events.Count + 1;
-                JournalEvent[] others = [.. journal.ReadFrom(end + 1).TakeWhile(e => e.Sequence < first).Select(e => e.Event)];
-                end = last;
-                return (new SessionNote.Kept(at, first, record.Events) { Others = others }, new DialogueEvent.Saved(at, record.Batch, last));
+                return (Look(new SessionNote.Kept(at, first, record.Events), last), new DialogueEvent.Saved(at, record.Batch, last));
             }
             catch (JournalWriteException failure) when (failure.Problem == JournalProblem.Locked && turn < Turns)
             {
@@ -38,6 +38,27 @@ internal sealed class JournalPen(EventJournal<JournalEvent> journal, Action wait
             {
                 return (new SessionNote.NotKept(at, failure.Message), new DialogueEvent.SaveFailed(at, record.Batch, failure.Message));
             }
+        }
+    }
+
+    // The batch is saved, whatever is found here. What can't be read now is looked for with the next batch.
+    private SessionNote.Kept Look(SessionNote.Kept kept, long last)
+    {
+        own.UnionWith(Enumerable.Range(0, kept.Events.Count).Select(i => kept.FirstSequence + i));
+        try
+        {
+            var others = journal.TryReadFrom(end + 1).TakeWhile(e => e.Sequence <= last).Where(e => !own.Contains(e.Sequence)).ToArray();
+            end = last;
+            own.Clear();
+            return kept with
+            {
+                Others = [.. others.Select(e => e.Event).OfType<JournalEvent>()],
+                Unreadable = [.. others.Where(e => e.Event is null).Select(e => PassedOver.Line(e.Why!))],
+            };
+        }
+        catch (JournalReadException failure)
+        {
+            return kept with { Unreadable = [$"what other programs wrote can't be read now: {failure.Message}"] };
         }
     }
 }

@@ -16,6 +16,9 @@ internal sealed class SessionLog(ProgramLog log) : ISessionWatcher
             case SessionNote.NotKept:
                 log.Note(LogKind.SaveFailed);
                 break;
+            case SessionNote.NotRead:
+                log.Note(LogKind.NotRead);
+                break;
         }
     }
 }

@@ -18,6 +18,7 @@ internal sealed class SessionLoop : IDisposable
     private readonly TalkSwitch talk;
     private readonly Hardware hardware;
     private readonly LockWatch locks;
+    private readonly UnreadableNotice unreadable;
     private readonly Queue<DialogueEvent> answers = [];
     private DialogueState? state;
     private ListeningInForce listening;
@@ -38,6 +39,7 @@ internal sealed class SessionLoop : IDisposable
         pen = new JournalPen(parts.Journal, () => Say("Another program has the record. I wait for it."));
         timers = new SessionTimers(parts.Time, Queue);
         locks = new LockWatch(parts, timers);
+        unreadable = new UnreadableNotice(parts.Watcher, Say);
         quiet = new QuietWatch(parts.Time, Queue);
         listening = new ListeningInForce(0, new Listening(ListeningKind.Nothing, AnswerAwaited: false), Now);
     }
@@ -61,6 +63,7 @@ internal sealed class SessionLoop : IDisposable
         TellMicrophone(null);
         Carry(parts.Machine.Begin(aide, session, parts.Past ?? parts.Journal.ReadFrom(1).Select(e => e.Event), Now));
         AnswerAll();
+        unreadable.Tell(Now, parts.NotRead);
         locks.Watch(state!);
         EarThread hearing = new(ear, Queue, ending.Token);
         try
@@ -295,6 +298,7 @@ internal sealed class SessionLoop : IDisposable
                 var (note, answer) = pen.Write(record, Now);
                 parts.Watcher.Saw(note);
                 answers.Enqueue(answer);
+                unreadable.Tell(Now, (note as SessionNote.Kept)?.Unreadable ?? []);
                 if (note is SessionNote.Kept kept && parts.Recorder?.Saved(kept.Events) is { } unkept)
                 {
                     parts.Watcher.Saw(new SessionNote.NotKept(Now, unkept));

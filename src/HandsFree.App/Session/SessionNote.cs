@@ -29,7 +29,15 @@ internal abstract record SessionNote(DateTimeOffset At)
     {
         /// <summary>What other programs wrote since the session wrote last, such as an acknowledgement by the nurse.</summary>
         public IReadOnlyList<JournalEvent> Others { get; init; } = [];
+
+        /// <summary>A line for each event of another program that can't be read.</summary>
+        public IReadOnlyList<string> Unreadable { get; init; } = [];
     }
+
+    /// <summary>Events of other programs can't be read; they are passed over.</summary>
+    /// <param name="At">When.</param>
+    /// <param name="Lines">One for each: which, and why.</param>
+    public sealed record NotRead(DateTimeOffset At, IReadOnlyList<string> Lines) : SessionNote(At);
 
     /// <summary>The journal could not write.</summary>
     public sealed record NotKept(DateTimeOffset At, string Why) : SessionNote(At);

@@ -17,6 +17,9 @@ internal sealed record SessionParts
     /// <summary>What the dialogue must know of the past; all events of the journal where null.</summary>
     public IEnumerable<JournalEvent>? Past { get; init; }
 
+    /// <summary>A line for each event of the past that can't be read and was passed over.</summary>
+    public IReadOnlyList<string> NotRead { get; init; } = [];
+
     public required IMicrophone Microphone { get; init; }
 
     /// <summary>Whether somebody can be heard at all; false where only the keys are used.</summary>

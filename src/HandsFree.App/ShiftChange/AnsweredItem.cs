@@ -16,6 +16,7 @@ internal sealed record AnsweredItem(HandoverItem Item, string? Name)
         HandoverRank.Acknowledged => "acknowledged",
         HandoverRank.NotTaken => "not taken",
         HandoverRank.LeftOpen => "left open",
+        HandoverRank.Begun => "begun",
         HandoverRank.NothingYet => "nothing yet",
         HandoverRank.InOrder => "in order",
         _ => throw new InvalidOperationException($"no such rank: {Item.Rank}"),

@@ -2,6 +2,7 @@ using HandsFree.Core.Handover;
 using HandsFree.Core.Journal;
 using HandsFree.Core.Meanings;
 using HandsFree.Core.Reports;
+using HandsFree.Core.Rounds;
 
 namespace HandsFree.Core.Dialogue;
 
@@ -16,7 +17,7 @@ internal static class Handovers
         DialogueSettings settings = turn.Parts.Settings;
         HandoverTime time = new(settings.ShiftBegan, settings.Shifts.Here(turn.At)) { Overdue = settings.Overdue };
         HandoverAnswer answer = HandoverAnswerer.Answer(
-            new HandoverRecord(turn.State.Journal, turn.Parts.Roster, settings.Shifts, time), query, cursor);
+            new HandoverRecord(turn.State.Journal, turn.Parts.Roster, new RoundPlan(settings.Due), settings.Shifts, time), query, cursor);
         return answer switch
         {
             { IsGoodbye: true } => turn.Ask(new Stage.AwaitingRoom()),

@@ -2,6 +2,7 @@ using HandsFree.Core.Journal;
 using HandsFree.Core.Quantities;
 using HandsFree.Core.Reports;
 using HandsFree.Core.Residents;
+using HandsFree.Core.Rounds;
 
 namespace HandsFree.Core.Handover;
 
@@ -9,6 +10,8 @@ namespace HandsFree.Core.Handover;
 internal sealed class HandoverBook
 {
     private readonly HandoverTime time;
+    private readonly RoundPlan round;
+    private readonly DateTimeOffset? last;
     private readonly HashSet<string> inError = [];
     private readonly HashSet<string> replaced = [];
     private readonly Dictionary<string, ReadingRecorded> corrected = [];
@@ -19,15 +22,17 @@ internal sealed class HandoverBook
     private readonly HashSet<string> amended = [];
     private readonly bool hasBefore;
 
-    public HandoverBook(IEnumerable<JournalEvent> journal, HandoverTime time)
+    public HandoverBook(IEnumerable<JournalEvent> journal, RoundPlan round, HandoverTime time)
     {
         this.time = time;
+        this.round = round;
         ReportBook book = new();
         Dictionary<string, ReadingRecorded> readings = [];
         List<JournalEvent> all = [.. journal];
         foreach (JournalEvent happened in all)
         {
             book.Add(happened);
+            last = happened.At;
             hasBefore |= time.Since is { } since && happened.At < since;
             switch (happened)
             {
@@ -76,6 +81,8 @@ internal sealed class HandoverBook
     /// <summary>The residents of whom a report is open or a recheck waits.</summary>
     public IEnumerable<string> WithSomethingOpen => reports.Where(r => r.Value.Exists(report => report.IsOpen)).Select(r => r.Key).Union(waiting.Keys);
 
+    private DateTimeOffset? At => time.Now ?? last;
+
     /// <summary>What there is of one resident.</summary>
     public HandoverEntry Entry(Resident resident)
     {
@@ -100,6 +107,8 @@ internal sealed class HandoverBook
         List<RecheckAsked> rechecks = [.. Of(waiting, resident.Id).Select(c => c.Waiting!)];
         List<NotTakenRecorded> notTaken = [.. events.Where((e, i) => e is NotTakenRecorded not && Waits(not.Sign, i)).Cast<NotTakenRecorded>()];
         List<LeftOpen> leftOpen = [.. events.Where((e, i) => e is LeftOpen left && Waits(left.Sign, i)).Cast<LeftOpen>()];
+        HashSet<VitalSign> said = [.. lastTaken.Keys, .. notTaken.Select(n => n.Sign).OfType<VitalSign>(), .. leftOpen.Select(o => o.Sign)];
+        List<VitalSign> stillDue = notTaken.Exists(n => n.Sign is null) ? [] : [.. Due(resident, standing).Where(sign => !said.Contains(sign))];
         List<PlanMade> planned = [.. Of(plans, resident.Id).Where(p => !inError.Contains(p.Id) && (time.Now is not { } now || now < p.Until)).Reverse()];
         List<Report> acknowledged = [.. all.Where(r => !r.IsOpen && (IsIn(r.Acknowledged) || r.Plans.Any(planned.Contains)))];
         HandoverRank rank = true switch
@@ -110,11 +119,14 @@ internal sealed class HandoverBook
             _ when acknowledged.Count > 0 => HandoverRank.Acknowledged,
             _ when notTaken.Count > 0 => HandoverRank.NotTaken,
             _ when leftOpen.Count > 0 => HandoverRank.LeftOpen,
-            _ when !events.Exists(e => e is ReadingRecorded) => HandoverRank.NothingYet,
+            _ when stillDue.Count > 0 && said.Count == 0 => HandoverRank.NothingYet,
+            _ when stillDue.Count > 0 => HandoverRank.Begun,
             _ => HandoverRank.InOrder,
         };
         return new HandoverEntry(resident, rank, open, rechecks, notTaken, leftOpen, Last(events.OfType<ReadingRecorded>()), readings)
         {
+            StillDue = stillDue,
+            Away = At is { } at && resident.Away?.On(DateOnly.FromDateTime(at.DateTime)) == true ? resident.Away : null,
             Acknowledged = acknowledged,
             Plans = planned,
             LastEver = Last(standing.OfType<ReadingRecorded>()),
@@ -125,6 +137,11 @@ internal sealed class HandoverBook
             Now = time.Now,
         };
     }
+
+    // Who is no longer on the roster has room 0: nothing is due of her.
+    private IReadOnlyList<VitalSign> Due(Resident resident, List<JournalEvent> standing) => resident.Room == 0 ? []
+        : At is { } at ? DueList.Of(resident, round.Signs, standing, at)
+        : round.Signs;
 
     private bool IsIn(JournalEvent? happened) => happened is not null && (time.Since is not { } since || happened.At >= since);
 

@@ -33,8 +33,20 @@ public sealed record HandoverEntry(
     /// <summary>The last reading of each sign, also where it is from before the list begins.</summary>
     public IReadOnlyDictionary<VitalSign, ReadingRecorded> LastEver { get; init; } = new Dictionary<VitalSign, ReadingRecorded>();
 
-    /// <summary>Nobody has been there since the list began; whether a report of before is open or not.</summary>
-    public bool NotVisited => Last.Count == 0 && NotTaken.Count == 0 && Resident.Room > 0;
+    /// <summary>What is due and was neither taken, nor not taken with a reason, nor left open since the list began, in the round's order.
+    /// Empty: the set is complete.</summary>
+    public IReadOnlyList<VitalSign> StillDue { get; init; } = [];
+
+    /// <summary>Something is due, and nobody has been there since the list began; whether a report of before is open or not.</summary>
+    public bool NotVisited => StillDue.Count > 0 && !IsSeen;
+
+    /// <summary>Somebody has been there, and the set is not complete.</summary>
+    public bool IsBegun => StillDue.Count > 0 && IsSeen;
+
+    /// <summary>Where she is while the list is made; null for a resident who is there.</summary>
+    public Absence? Away { get; init; }
+
+    private bool IsSeen => Last.Count + NotTaken.Count + LeftOpen.Count > 0;
 
     /// <summary>She came to her place since the list began or in the last days, or her first readings are in the list.</summary>
     public bool IsNew { get; init; }

@@ -40,7 +40,7 @@ internal static class HandoverLists
         QueryKind.Room or QueryKind.LastValue => entry.Resident.Room == cursor.Room && (cursor.Bed is null || entry.Resident.Bed == cursor.Bed),
         QueryKind.OpenReports => entry.Reports.Count > 0,
         QueryKind.WhoNeedsARecheck => entry.Rechecks.Count > 0,
-        QueryKind.WhoWasNotTaken => entry.NotTaken.Count + entry.LeftOpen.Count > 0 || entry.NotVisited,
+        QueryKind.WhoWasNotTaken => entry.NotTaken.Count + entry.LeftOpen.Count + entry.StillDue.Count > 0,
         QueryKind.WhoRefused => entry.NotTaken.Any(n => n.Reason is NotTakenReason.Refused or NotTakenReason.Declined),
         QueryKind.WhoHasAFever => HasFever(entry),
         QueryKind.WhoIsNewOrChanged => entry.IsNew || entry.IsChanged,
@@ -48,7 +48,7 @@ internal static class HandoverLists
         _ => throw new ArgumentOutOfRangeException(nameof(cursor), cursor.Asked, "not a list"),
     };
 
-    private static bool IsLeft(HandoverEntry entry) => entry.Rechecks.Count + entry.LeftOpen.Count > 0 || entry.NotVisited;
+    private static bool IsLeft(HandoverEntry entry) => entry.Rechecks.Count + entry.LeftOpen.Count + entry.StillDue.Count > 0;
 
     private static bool HasFever(HandoverEntry entry) =>
         entry.Last.TryGetValue(VitalSign.Temperature, out var last)
@@ -61,6 +61,7 @@ internal static class HandoverLists
         { Asked: QueryKind.OpenReports } => HandoverTexts.Reports(entry),
         { Asked: QueryKind.WhoNeedsARecheck } => HandoverTexts.Rechecks(entry),
         { Asked: QueryKind.WhoWasNotTaken or QueryKind.WhoRefused } => HandoverTexts.Missing(entry),
+        { Asked: QueryKind.HowManyAreLeft } => HandoverTexts.Left(entry),
         { Asked: QueryKind.WhoHasAFever } =>
             $"{HandoverTexts.Place(entry.Resident)}: {HandoverTexts.LastValue(entry.Last[VitalSign.Temperature], entry.Resident)}.",
         { Asked: QueryKind.WhoIsNewOrChanged } => HandoverTexts.NewOrChanged(entry),
@@ -87,6 +88,7 @@ internal static class HandoverLists
         string[] parts =
         [
             Part(left.Count(e => e.NotVisited), "not visited", "not visited"),
+            Part(left.Count(e => e.IsBegun), "begun", "begun"),
             Part(left.Count(e => e.Rechecks.Count > 0), "recheck", "rechecks"),
             Part(left.Count(e => e.LeftOpen.Count > 0), "with a value left open", "with a value left open"),
         ];
@@ -106,6 +108,7 @@ internal static class HandoverLists
             Part(view.Entries.Count(e => e.Acknowledged.Count > 0), "with a report acknowledged", "with a report acknowledged"),
             Part(view.Entries.Count(e => e.NotTaken.Count > 0), "with something not taken", "with something not taken"),
             Part(view.Entries.Count(e => e.LeftOpen.Count > 0), "with a value left open", "with a value left open"),
+            Part(view.Entries.Count(e => e.IsBegun), "not complete", "not complete"),
             Part(view.Entries.Count(e => e.NotVisited), "not visited", "not visited"),
         ];
         string[] said = [.. parts.Where(p => p.Length > 0)];

@@ -21,9 +21,12 @@ public enum HandoverRank
     /// <summary>A value was left open.</summary>
     LeftOpen,
 
+    /// <summary>Some signs are taken, others are still due.</summary>
+    Begun,
+
     /// <summary>Nobody has been there.</summary>
     NothingYet,
 
-    /// <summary>All is taken and in order.</summary>
+    /// <summary>All that is due is taken, and in order.</summary>
     InOrder,
 }

@@ -9,6 +9,8 @@ namespace HandsFree.Core.Handover;
 /// <summary>The sentences of the handover. Room and bed are spoken, names are not.</summary>
 internal static class HandoverTexts
 {
+    private const string NothingYet = "nothing taken yet";
+
     public static string Place(Resident resident) =>
         resident.Room == 0 ? $"Resident {resident.Id}, no longer on the roster" :
         resident.Bed is { } bed ? $"Room {resident.Room} bed {bed.ToUpperInvariant()}" : $"Room {resident.Room}";
@@ -19,8 +21,16 @@ internal static class HandoverTexts
     private static List<string> Parts(HandoverEntry entry)
     {
         List<string> parts = [.. ReportParts(entry), .. RecheckParts(entry), .. ReportTexts.Acknowledged(entry), .. MissingParts(entry)];
-        return parts.Count > 0 ? parts : [entry.Last.Count == 0 ? "nothing taken yet" : "in order"];
+        return parts.Count > 0 ? parts : [InOrder(entry)];
     }
+
+    private static string InOrder(HandoverEntry entry) => entry switch
+    {
+        { NotVisited: true } => NothingYet,
+        { Last.Count: > 0 } => "in order",
+        { Away: { } away } => $"away, {away.Why}",
+        _ => "nothing is due",
+    };
 
     private static string Place(Move move) => move.FromBed is { } bed ? $"room {move.FromRoom} bed {bed.ToUpperInvariant()}" : $"room {move.FromRoom}";
 
@@ -28,7 +38,10 @@ internal static class HandoverTexts
 
     public static string Rechecks(HandoverEntry entry) => Line(entry, RecheckParts(entry));
 
-    public static string Missing(HandoverEntry entry) => Line(entry, entry.NotVisited ? ["nothing taken yet"] : MissingParts(entry));
+    public static string Missing(HandoverEntry entry) => Line(entry, entry.NotVisited ? [NothingYet] : MissingParts(entry));
+
+    /// <summary>What is left to do of a resident: rechecks, and what is missing.</summary>
+    public static string Left(HandoverEntry entry) => Line(entry, entry.NotVisited ? [.. RecheckParts(entry), NothingYet] : [.. RecheckParts(entry), .. MissingParts(entry)]);
 
     private static string Line(HandoverEntry entry, IEnumerable<string> parts) => $"{Place(entry.Resident)}: {string.Join("; ", parts)}.";
 
@@ -48,7 +61,11 @@ internal static class HandoverTexts
             : SignNames.Of(recheck.Sign);
 
     private static IEnumerable<string> MissingParts(HandoverEntry entry) =>
-        NotTaken(entry).Concat(entry.LeftOpen.Count > 0 ? [$"left open, {Signs(entry.LeftOpen.Select(o => o.Sign))}"] : []);
+    [
+        .. NotTaken(entry),
+        .. entry.LeftOpen.Count > 0 ? [$"left open, {Signs(entry.LeftOpen.Select(o => o.Sign))}"] : Array.Empty<string>(),
+        .. entry.IsBegun ? [$"not taken yet, {Signs(entry.StillDue)}"] : Array.Empty<string>(),
+    ];
 
     /// <summary>What is not in order, then the last value of each sign with its time and the usual value.</summary>
     public static string Room(HandoverEntry entry) =>
@@ -58,7 +75,7 @@ internal static class HandoverTexts
 
     /// <summary>The last value of each sign with its time and the usual value.</summary>
     public static string LastValues(HandoverEntry entry) =>
-        $"{Place(entry.Resident)}: {(entry.Last.Count == 0 ? "nothing taken yet" : Values(entry))}.";
+        $"{Place(entry.Resident)}: {(entry.Last.Count == 0 ? InOrder(entry) : Values(entry))}.";
 
     private static string Values(HandoverEntry entry) =>
         string.Join("; ", entry.Last.OrderBy(l => l.Key).Select(l => LastValue(l.Value, entry.Resident) + Corrected(l.Value, entry)));

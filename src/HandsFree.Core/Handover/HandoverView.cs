@@ -1,5 +1,6 @@
 using HandsFree.Core.Journal;
 using HandsFree.Core.Residents;
+using HandsFree.Core.Rounds;
 
 namespace HandsFree.Core.Handover;
 
@@ -12,18 +13,20 @@ public sealed record HandoverView(IReadOnlyList<HandoverEntry> Entries, Handover
     /// <summary>Projects the journal.</summary>
     /// <param name="journal">All events, oldest first.</param>
     /// <param name="roster">The residents; of others only open reports are shown.</param>
+    /// <param name="round">What the home's round takes: what is still due of a resident is on the list.</param>
     /// <param name="since">The beginning of the shift: what was taken or not taken before it is left out; open reports stay.
     /// Null for all.</param>
-    public static HandoverView From(IEnumerable<JournalEvent> journal, Roster roster, DateTimeOffset? since = null) =>
-        From(journal, roster, new HandoverTime(since));
+    public static HandoverView From(IEnumerable<JournalEvent> journal, Roster roster, RoundPlan round, DateTimeOffset? since = null) =>
+        From(journal, roster, round, new HandoverTime(since));
 
     /// <summary>Projects the journal at a moment.</summary>
     /// <param name="journal">All events, oldest first.</param>
     /// <param name="roster">The residents; of others only open reports are shown.</param>
+    /// <param name="round">What the home's round takes: what is still due of a resident is on the list.</param>
     /// <param name="time">From when on, and now.</param>
-    public static HandoverView From(IEnumerable<JournalEvent> journal, Roster roster, HandoverTime time)
+    public static HandoverView From(IEnumerable<JournalEvent> journal, Roster roster, RoundPlan round, HandoverTime time)
     {
-        HandoverBook book = new(journal, time);
+        HandoverBook book = new(journal, round, time);
         IEnumerable<Resident> gone = book.WithSomethingOpen.Where(id => roster.ById(id) is null).Select(Gone);
         return new HandoverView(
             [

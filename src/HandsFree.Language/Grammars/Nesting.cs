@@ -13,7 +13,7 @@ internal sealed class Nesting
     public const int Deepest = 200;
 
     /// <summary>Rules of a grammar with all that it imports.</summary>
-    public const int MostRules = 5_000;
+    public const int MostRules = 2_000;
 
     /// <summary>Files of a grammar with all that it imports.</summary>
     public const int MostFiles = 100;

@@ -24,6 +24,9 @@ public enum Mark
     /// <summary>A value was left open: an empty diamond.</summary>
     LeftOpen,
 
+    /// <summary>Some signs are taken, others not yet: a square, half of it filled.</summary>
+    NotComplete,
+
     /// <summary>Nobody has been there: an empty square.</summary>
     NotVisited,
 

@@ -13,6 +13,7 @@ public static class Marks
         Mark.Low => "LOW",
         Mark.NotTaken => "NOT TAKEN",
         Mark.LeftOpen => "LEFT OPEN",
+        Mark.NotComplete => "NOT COMPLETE",
         Mark.NotVisited => "NOT VISITED",
         Mark.Away => "AWAY",
         Mark.Outside => "OUTSIDE",
@@ -52,6 +53,10 @@ public static class Marks
                 break;
             case Mark.LeftOpen:
                 canvas.Diamond(centre, radius * 0.9, Ink.White, edge);
+                break;
+            case Mark.NotComplete:
+                Square(Ink.White);
+                canvas.Rectangle(centre.X - (side / 2), centre.Y - (side / 2), side / 2, side, Ink.Black, edge);
                 break;
             case Mark.NotVisited:
                 Square(Ink.White);

@@ -34,7 +34,7 @@ internal sealed class ExceptionMaking(SheetFacts facts, IReadOnlyDictionary<stri
             [.. entries.SelectMany(e => e.Acknowledged.Select(r => (Entry: e, Report: r))).OrderBy(x => x.Report.At).Select(x => Acknowledged(x.Entry, x.Report))],
             "No report was acknowledged in this shift, and no plan stands."),
         new("Outside limits, without an open report", [.. entries.SelectMany(Outside)], "Nothing else lies outside limits."),
-        new("Not taken", [.. entries.SelectMany(Missing), .. NotVisited(entries)], "Everything was taken."),
+        new("Not taken", [.. entries.SelectMany(Missing), .. NotComplete(entries), .. NotVisited(entries)], "Everything that is due was taken."),
     ];
 
     /// <summary>What is not in order of one resident, the gravest first.</summary>
@@ -46,11 +46,10 @@ internal sealed class ExceptionMaking(SheetFacts facts, IReadOnlyDictionary<stri
         (entry.Acknowledged.Count > 0, Mark.Acknowledged),
         (entry.NotTaken.Count > 0, Mark.NotTaken),
         (entry.LeftOpen.Count > 0, Mark.LeftOpen),
-        (IsAway(entry.Resident), Mark.Away),
-        (entry.Rank == HandoverRank.NothingYet && !IsAway(entry.Resident), Mark.NotVisited),
+        (entry.Away is not null, Mark.Away),
+        (entry.IsBegun, Mark.NotComplete),
+        (entry.NotVisited, Mark.NotVisited),
     }.Where(m => m.Item1).Select(m => m.Item2);
-
-    public bool IsAway(Resident resident) => resident.Away?.On(DateOnly.FromDateTime(facts.At.DateTime)) == true;
 
     private SheetItem Report(HandoverEntry entry, Report report) => Item(
         MarkOf(report),
@@ -137,9 +136,9 @@ internal sealed class ExceptionMaking(SheetFacts facts, IReadOnlyDictionary<stri
     private IEnumerable<SheetItem> Missing(HandoverEntry entry)
     {
         Resident resident = entry.Resident;
-        if (IsAway(resident))
+        if (entry.Away is { } away)
         {
-            yield return Item(Mark.Away, resident, $"since {resident.Away!.From:d MMM}", [resident.Away.Why], []);
+            yield return Item(Mark.Away, resident, $"since {away.From:d MMM}", [away.Why], []);
             yield break;
         }
 
@@ -155,11 +154,22 @@ internal sealed class ExceptionMaking(SheetFacts facts, IReadOnlyDictionary<stri
         }
     }
 
+    /// <summary>All of them in one item, a line each: what is still due.</summary>
+    private IEnumerable<SheetItem> NotComplete(IReadOnlyList<HandoverEntry> entries)
+    {
+        string[] begun = [.. entries.Where(e => e.IsBegun).Select(e => $"{Who(e.Resident)}: {Written.Names(e.StillDue)}")];
+        return begun.Length == 0 ? [] : [new(Mark.NotComplete, Residents(begun.Length), "", "still due", begun, [])];
+    }
+
+    private string Who(Resident resident) => facts.WithNames ? $"{Written.Place(resident)} {resident.Name}" : Written.Place(resident);
+
+    private static string Residents(int count) => count == 1 ? "1 resident" : $"{count} residents";
+
     /// <summary>All of them in one item: of each there is no more to say than who it is.</summary>
     private IEnumerable<SheetItem> NotVisited(IReadOnlyList<HandoverEntry> entries)
     {
-        string[] who = [.. entries.Where(e => e.Rank == HandoverRank.NothingYet && !IsAway(e.Resident)).Select(e => facts.WithNames ? $"{Written.Place(e.Resident)} {e.Resident.Name}" : Written.Place(e.Resident))];
-        return who.Length == 0 ? [] : [new(Mark.NotVisited, who.Length == 1 ? "1 resident" : $"{who.Length} residents", "", $"since {clock.Of(facts.Since)}", [string.Join(", ", who)], [])];
+        string[] who = [.. entries.Where(e => e.NotVisited).Select(e => Who(e.Resident))];
+        return who.Length == 0 ? [] : [new(Mark.NotVisited, Residents(who.Length), "", $"since {clock.Of(facts.Since)}", [string.Join(", ", who)], [])];
     }
 
     private string Reading(ChartedReading reading, bool named)

@@ -22,7 +22,7 @@ public sealed record HandoverSheet(SheetFacts Facts, IReadOnlyList<UnitSheet> Un
     /// <param name="unit">The only unit that is to be on it, or null for all. Who is no longer on the roster and has an open report is on it always.</param>
     public static HandoverSheet Of(SheetFacts facts, IReadOnlyList<JournalEvent> journal, Roster roster, Rulebook rules, string? unit = null)
     {
-        HandoverView view = HandoverView.From(journal, roster, new HandoverTime(facts.Since, facts.At) { Overdue = facts.Overdue });
+        HandoverView view = HandoverView.From(journal, roster, facts.Round, new HandoverTime(facts.Since, facts.At) { Overdue = facts.Overdue });
         List<HandoverEntry> entries = [.. view.Entries.Where(e => unit is null || !IsOnRoster(e.Resident) || string.Equals(e.Resident.Unit, unit, StringComparison.OrdinalIgnoreCase))];
         IReadOnlyDictionary<string, ResidentRecord> records = ResidentRecord.Of(journal, entries.Select(e => e.Resident), rules, facts.At);
         SheetMaking making = new(facts, records);

@@ -1,5 +1,6 @@
 using HandsFree.Core.Reports;
 using HandsFree.Core.Residents;
+using HandsFree.Core.Rounds;
 
 namespace HandsFree.Pages.Handovers;
 
@@ -15,6 +16,9 @@ public sealed record SheetFacts(string? Home, DateTimeOffset At, DateTimeOffset 
 {
     /// <summary>A moment in the home's time zone.</summary>
     public required Func<DateTimeOffset, DateTimeOffset> Here { get; init; }
+
+    /// <summary>What the home's round takes.</summary>
+    public required RoundPlan Round { get; init; }
 
     /// <summary>The home's word for "refused" and the like.</summary>
     public Func<string, string> Wording { get; init; } = static text => text;

@@ -36,8 +36,9 @@ internal sealed class SheetMaking(SheetFacts facts, IReadOnlyDictionary<string, 
             Count(entries.Sum(e => e.Rechecks.Count), "recheck waits", "rechecks wait"),
             Count(entries.Sum(e => e.Acknowledged.Count), "report acknowledged", "reports acknowledged"),
             Count(entries.Count(e => e.NotTaken.Count + e.LeftOpen.Count > 0), "with something missing", "with something missing"),
-            Count(entries.Count(e => e.Rank == HandoverRank.NothingYet && !exceptions.IsAway(e.Resident)), "not visited", "not visited"),
-            Count(entries.Count(e => exceptions.IsAway(e.Resident)), "away", "away"),
+            Count(entries.Count(e => e.IsBegun), "not complete", "not complete"),
+            Count(entries.Count(e => e.NotVisited), "not visited", "not visited"),
+            Count(entries.Count(e => e.Away is not null), "away", "away"),
         ];
         return string.Join(" · ", parts.Where(p => p.Length > 0));
     }

@@ -52,6 +52,9 @@ public static class Written
         _ => throw new ArgumentOutOfRangeException(nameof(sign), sign, "no such vital sign"),
     };
 
+    /// <summary>The names of signs as a list: "Pulse, respirations".</summary>
+    public static string Names(IEnumerable<VitalSign> signs) => string.Join(", ", signs.Select((sign, i) => i == 0 ? Name(sign) : Name(sign).ToLowerInvariant()));
+
     /// <summary>The name of a sign.</summary>
     public static string Name(VitalSign sign) => sign switch
     {

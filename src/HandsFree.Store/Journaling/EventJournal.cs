@@ -26,4 +26,20 @@ public sealed class EventJournal<TEvent>(
     /// <exception cref="JournalReadException">The file can't be read.</exception>
     public IEnumerable<(long Sequence, TEvent Event)> ReadFrom(long sequence) =>
         journal.ReadFrom(sequence).Select(entry => (entry.Sequence, decode(entry)));
+
+    /// <summary>As <see cref="ReadFrom"/>, but of an event that can't be decoded (<see cref="InvalidDataException"/>) it says why, and goes on.</summary>
+    /// <exception cref="JournalReadException">The file can't be read.</exception>
+    public IEnumerable<(long Sequence, TEvent? Event, string? Why)> TryReadFrom(long sequence) => journal.ReadFrom(sequence).Select(Tried);
+
+    private (long Sequence, TEvent? Event, string? Why) Tried(JournalEntry entry)
+    {
+        try
+        {
+            return (entry.Sequence, decode(entry), null);
+        }
+        catch (InvalidDataException wrong)
+        {
+            return (entry.Sequence, default, wrong.Message.ReplaceLineEndings(" "));
+        }
+    }
 }

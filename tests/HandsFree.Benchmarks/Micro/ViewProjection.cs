@@ -1,4 +1,5 @@
 using BenchmarkDotNet.Attributes;
+using HandsFree.Core.Dialogue;
 using HandsFree.Core.Handover;
 using HandsFree.Core.Journal;
 
@@ -19,5 +20,5 @@ public class ViewProjection
 
     /// <summary>All of it.</summary>
     [Benchmark]
-    public object Handover() => HandoverView.From(events, ShiftEvents.Roster);
+    public object Handover() => HandoverView.From(events, ShiftEvents.Roster, new(new DialogueSettings().Due));
 }

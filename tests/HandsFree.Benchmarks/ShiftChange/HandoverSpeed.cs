@@ -58,7 +58,7 @@ internal sealed class HandoverSpeed(string homeFolder, string recordings)
 
         using (recognizer)
         {
-            Ask(output, recognizer, services, new HandoverRecord(present, home.Roster, home.Settings.Clock, Time(home, present[^1].At)));
+            Ask(output, recognizer, services, new HandoverRecord(present, home.Roster, home.Settings.Round, home.Settings.Clock, Time(home, present[^1].At)));
         }
 
         return 0;

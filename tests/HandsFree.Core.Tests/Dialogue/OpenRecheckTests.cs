@@ -73,7 +73,7 @@ public sealed class OpenRecheckTests
         foreach (int hours in new[] { 1, 9, 30 })
         {
             DateTimeOffset now = TestHome.Morning.AddHours(hours);
-            HandoverView view = HandoverView.From(talk.Journal, TestHome.Roster, new HandoverTime(now.AddMinutes(-5), now));
+            HandoverView view = HandoverView.From(talk.Journal, TestHome.Roster, TestHome.Round, new HandoverTime(now.AddMinutes(-5), now));
             string line = HandoverAnswerer.Answer(view, new Meaning.Query(QueryKind.Handover, null), HandoverCursor.Start).Items[0].Text;
             line.ShouldBe($"Room 12 bed B: recheck waits, pulse, four four, since {(hours == 30 ? "Monday " : "")}8:00.");
         }
@@ -87,7 +87,7 @@ public sealed class OpenRecheckTests
 
         next.Said.ShouldBe("Resident r-12b, no longer on the roster: four not taken yet, pulse to recheck. Tell the nurse before you leave: pulse. Goodbye.");
         next.Journal.OfType<ReportOpened>().ShouldHaveSingleItem();
-        HandoverView.From(Saved().Journal, without).Entries[0].Rank.ShouldBe(HandoverRank.RecheckWaiting);
+        HandoverView.From(Saved().Journal, without, TestHome.Round).Entries[0].Rank.ShouldBe(HandoverRank.RecheckWaiting);
     }
 
     [Fact]

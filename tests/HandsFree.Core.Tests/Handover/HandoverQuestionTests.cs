@@ -32,9 +32,9 @@ public sealed class HandoverQuestionTests
     [InlineData("room ninety", "Room 90 is not in this home.")]
     [InlineData("room twelve bed d", "Room 12 has no bed D.")]
     [InlineData("how is room four", "Room 4: nothing taken yet.")]
-    [InlineData("how many are left", "3 residents are left: 3 not visited. Room 4: nothing taken yet.")]
+    [InlineData("how many are left", "4 residents are left: 3 not visited, 1 begun. Room 12 bed B: not taken yet, respirations, blood pressure and oxygen.")]
     [InlineData("since when", "Since 7:00.")]
-    [InlineData("who is new or changed", "1 resident. Room 12 bed B: report now, pulse, four four, then four six, usual seven two.")]
+    [InlineData("who is new or changed", "1 resident. Room 12 bed B: report now, pulse, four four, then four six, usual seven two; not taken yet, respirations, blood pressure and oxygen.")]
     public void A_question_is_answered_short_with_room_and_bed_alone(string question, string answer) => AfterMary().Go(question).Said.ShouldBe(answer);
 
     [Fact]
@@ -92,11 +92,11 @@ public sealed class HandoverQuestionTests
     public void Since_narrows_the_list_in_hand_until_another_beginning_is_said()
     {
         Talk talk = AfterMary().Go("(after 50 min)", "who was not taken");
-        talk.Said.ShouldStartWith("3 residents.");
+        talk.Said.ShouldStartWith("4 residents. Room 12 bed B: not taken yet");
 
         talk.Go("since eight thirty").Said.ShouldStartWith("Since 8:30: 4 residents.");
         talk.Go("since when").Said.ShouldBe("Since 8:30.");
-        talk.Go("since the last shift").Said.ShouldStartWith("Since Sunday 23:00: 3 residents.");
+        talk.Go("since the last shift").Said.ShouldStartWith("Since Sunday 23:00: 4 residents.");
         talk.Go("pulse of room twelve bed b", "since eight thirty").Said
             .ShouldBe("Since 8:30: Room 12 bed B: pulse not taken since 8:30; before, pulse, four six, 8:00, usual seven two.");
     }
@@ -114,10 +114,10 @@ public sealed class HandoverQuestionTests
     {
         Roster without = new([.. TestHome.Roster.Residents.Where(r => r.Id != "r-12b")]);
 
-        HandoverEntry first = HandoverView.From(AfterMary().Journal, without).Entries[0];
+        HandoverEntry first = HandoverView.From(AfterMary().Journal, without, TestHome.Round).Entries[0];
 
         first.Reports.ShouldHaveSingleItem().Sign.ShouldBe(VitalSign.Pulse);
-        HandoverAnswerer.Answer(HandoverView.From(AfterMary().Journal, without), new(QueryKind.OpenReports, null), HandoverCursor.Start).Text
+        HandoverAnswerer.Answer(HandoverView.From(AfterMary().Journal, without, TestHome.Round), new(QueryKind.OpenReports, null), HandoverCursor.Start).Text
             .ShouldStartWith("1 open report. Resident r-12b, no longer on the roster: report now, pulse, four four");
     }
 
@@ -133,12 +133,12 @@ public sealed class HandoverQuestionTests
             new PlanMade("n-2", "nurse-1", at, "r-12b", report, LimitedValue.Pulse, 42, 110, at.AddHours(6), ""),
         ];
 
-        HandoverView view = HandoverView.From(journal, TestHome.Roster, new HandoverTime(Settings.ShiftBegan, at.AddMinutes(1)));
-        HandoverView next = HandoverView.From(journal, TestHome.Roster, new HandoverTime(TestHome.Morning.AddHours(7), TestHome.Morning.AddHours(8)));
+        HandoverView view = HandoverView.From(journal, TestHome.Roster, TestHome.Round, new HandoverTime(Settings.ShiftBegan, at.AddMinutes(1)));
+        HandoverView next = HandoverView.From(journal, TestHome.Roster, TestHome.Round, new HandoverTime(TestHome.Morning.AddHours(7), TestHome.Morning.AddHours(8)));
 
         view.Entries[0].Rank.ShouldBe(HandoverRank.Acknowledged);
         HandoverAnswerer.Answer(view, new(QueryKind.Handover, null), HandoverCursor.Start).Text.ShouldEndWith(
-            "Room 12 bed B: acknowledged, pulse, four four, then four six, advised: count again at noon, plan, pulse, four two to one one zero until 14:10.");
+            "Room 12 bed B: acknowledged, pulse, four four, then four six, advised: count again at noon, plan, pulse, four two to one one zero until 14:10; not taken yet, respirations, blood pressure and oxygen.");
         next.Entries.ShouldAllBe(e => e.Acknowledged.Count == 0);
     }
 }

@@ -15,7 +15,7 @@ public sealed class HandoverTests
         "room twelve bed a", "yes", "october twenty fifth", "temperature one hundred one point two", "one zero one point two", "next resident",
         "room four", "yes", "january ninth", "pulse seventy two", "yes", "refused", "yes", "goodbye").Journal;
 
-    private static readonly HandoverView View = HandoverView.From(Shift, TestHome.Roster);
+    private static readonly HandoverView View = HandoverView.From(Shift, TestHome.Roster, TestHome.Round);
 
     [Fact]
     public void Every_question_and_its_answer() => Golden.Match(string.Join('\n', Enum.GetValues<QueryKind>().Select(kind =>
@@ -52,14 +52,14 @@ public sealed class HandoverTests
     {
         ReportOpened[] reports = [.. Shift.OfType<ReportOpened>()];
         HandoverView later = HandoverView.From(
-            [.. Shift, .. reports.Select((r, i) => new ReportAcknowledged($"n-{i}", "nurse-1", TestHome.Morning, r.Id))], TestHome.Roster);
+            [.. Shift, .. reports.Select((r, i) => new ReportAcknowledged($"n-{i}", "nurse-1", TestHome.Morning, r.Id))], TestHome.Roster, TestHome.Round);
         HandoverAnswerer.Answer(later, new Meaning.Query(QueryKind.OpenReports, null), HandoverCursor.Start).Text.ShouldBe("No open reports.");
     }
 
     [Fact]
     public void Of_an_earlier_shift_only_open_reports_stay()
     {
-        HandoverView next = HandoverView.From(Shift, TestHome.Roster, TestHome.Morning.AddHours(8));
+        HandoverView next = HandoverView.From(Shift, TestHome.Roster, TestHome.Round, TestHome.Morning.AddHours(8));
         next.Entries.Sum(e => e.Last.Count).ShouldBe(0);
         next.Entries.Sum(e => e.Reports.Count).ShouldBe(2);
     }
@@ -69,7 +69,7 @@ public sealed class HandoverTests
     {
         ReadingRecorded gone = Shift.OfType<ReadingRecorded>().Last();
         HandoverView later = HandoverView.From(
-            [.. Shift, new EnteredInError("x", "aide-1", TestHome.Morning, gone.Resident, gone.Id, "undo")], TestHome.Roster);
+            [.. Shift, new EnteredInError("x", "aide-1", TestHome.Morning, gone.Resident, gone.Id, "undo")], TestHome.Roster, TestHome.Round);
         later.Entries.Single(e => e.Resident.Id == gone.Resident).Last.ShouldBeEmpty();
     }
 

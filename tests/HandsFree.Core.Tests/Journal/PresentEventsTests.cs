@@ -76,7 +76,7 @@ public sealed class PresentEventsTests
     }
 
     private static string[] Lines(IEnumerable<JournalEvent> journal, DateTimeOffset since) =>
-        [.. HandoverAnswerer.Answer(HandoverView.From(journal, Home, since), new Meaning.Query(QueryKind.Handover, null), HandoverCursor.Start).Items.Select(i => i.Text)];
+        [.. HandoverAnswerer.Answer(HandoverView.From(journal, Home, new(new Core.Dialogue.DialogueSettings().Due), since), new Meaning.Query(QueryKind.Handover, null), HandoverCursor.Start).Items.Select(i => i.Text)];
 
     private static JournalEvent[] Invented(int seed, int days)
     {

@@ -27,7 +27,7 @@ public sealed class HandoverSheetTests
         Unit.Everyone.Select(b => b.Place).ShouldBe(
             ["Room 101 A", "Room 101 B", "Room 102 A", "Room 102 B", "Room 103 A", "Room 103 B", "Room 104 A", "Room 104 B", "Room 105 A", "Room 105 B"]);
         Unit.Sections[0].Items.Select(i => i.Mark).ShouldBe([Mark.ReportNow, Mark.ReportThisShift]);
-        Unit.Summary.ShouldBe("10 residents · 1 report now · 1 report this shift · 1 recheck waits · 1 report acknowledged · 2 with something missing · 1 not visited · 1 away");
+        Unit.Summary.ShouldBe("10 residents · 1 report now · 1 report this shift · 1 recheck waits · 1 report acknowledged · 2 with something missing · 7 not complete · 1 not visited · 1 away");
     }
 
     [Fact]
@@ -71,6 +71,12 @@ public sealed class HandoverSheetTests
             ["Blood pressure 192/88 mmHg at 08:31 (right arm, machine)", "Let the resident rest five minutes, then measure again."]);
         Item("Not taken", "1003").Lines.ShouldBe(["Blood pressure: refused"]);
         Item("Not taken", "1004").Mark.ShouldBe(Mark.LeftOpen);
+        Unit.Sections[^1].Items[^2].ShouldSatisfyAllConditions(
+            i => i.Mark.ShouldBe(Mark.NotComplete),
+            i => i.Place.ShouldBe("7 residents"),
+            i => i.Lines.Count.ShouldBe(7),
+            i => i.Lines.ShouldContain($"Room 103 A {InventedUnit.Roster.ById("1004")!.Name}: Temperature, pulse, blood pressure, oxygen saturation"),
+            i => i.Lines.ShouldNotContain(line => line.Contains(InventedUnit.Roster.ById("1008")!.Name, StringComparison.Ordinal)));
         Unit.Sections[^1].Items[^1].ShouldSatisfyAllConditions(
             i => i.Mark.ShouldBe(Mark.NotVisited), i => i.Place.ShouldBe("1 resident"), i => i.Lines.ShouldBe([$"Room 104 A {InventedUnit.Roster.ById("1006")!.Name}"]));
         Item("Not taken", "1007").ShouldSatisfyAllConditions(i => i.Mark.ShouldBe(Mark.Away), i => i.Lines.ShouldBe(["hospital"]));

@@ -79,7 +79,7 @@ public sealed class DemoCommandTests
             s => s with { Variable = name => name == "HANDSFREE_PIN_FILE" ? Path.Combine(home.At("made-up"), "demo.pin") : s.Variable(name) },
             "handover", "--home", home.At("made-up"), "--ask", "who refused");
         handover.Code.ShouldBe(0, handover.Error);
-        handover.Out.ShouldContain("Room 19: blood pressure, refused.");
+        handover.Out.ShouldContain("Room 19: blood pressure, refused; not taken yet, temperature and respirations.");
         CommandRun.Of(home, "journal", "backup", home.At("backup.db"), "--home", home.At("made-up")).Code.ShouldBe(0);
         SealedFiles.HoldNothingOf(DemoManifest.Read(shift.Folder).Manifest!, home.At("backup.db"), home.At("state"), home.At("made-up"));
         TimeSpan both = WavReader.Read(Path.Combine(record, "exchange.wav")).Clip!.Duration;

@@ -72,7 +72,7 @@ public sealed class VoiceQuestionTests
     {
         using HomeJournal journal = HomeJournal.Open(home.Folder, new App.Unlocking.Unlocker(CommandRun.Quiet, null)).Journal!;
         HandoverTime time = new(ShiftBeginning.Typed("07:00", opened.Settings, CommandRun.Now)!.At, opened.Settings.Here(CommandRun.Now));
-        return new HandoverRecord(journal.Present(), opened.Roster, opened.Settings.Clock, time);
+        return new HandoverRecord(journal.Present(), opened.Roster, opened.Settings.Round, opened.Settings.Clock, time);
     }
 
     private static Func<string, string?> Named(TemporaryHome home) => name => name switch

@@ -47,6 +47,16 @@ public sealed class PathTests
     }
 
     [Fact]
+    public void An_installed_program_brings_its_tools_along()
+    {
+        using TemporaryHome installed = new();
+        Directory.CreateDirectory(installed.At("app/tools"));
+
+        With(installed.At("app")).Tools.ShouldBe(installed.At("app/tools".Replace('/', Path.DirectorySeparatorChar)));
+        With(installed.At("app")).FetchAgain.ShouldBe("install HandsFree again: a part of it is missing");
+    }
+
+    [Fact]
     public void The_cache_is_beside_the_tools_where_those_can_be_written_else_in_the_user_s_cache_folder()
     {
         Assert.SkipWhen(OperatingSystem.IsWindows(), "the XDG folders are those of other systems");

@@ -39,6 +39,34 @@ public sealed class SessionLoopTests
     }
 
     [Fact]
+    public void An_event_of_another_program_that_cannot_be_read_ends_no_round_and_is_said_once_and_named()
+    {
+        SessionRig? there = null;
+        using SessionRig rig = new()
+        {
+            Typed = ["room 12 bed b", "yes", "0304", "pulse 72", "yes", "respirations 18", "yes", "goodbye"],
+            TypesAt = note =>
+            {
+                if (note is SessionNote.Said { Text: "Pulse, seven two." or "Respirations, one eight." })
+                {
+                    there!.Appended("""{"schema": 9, "entry": {"type": "of tomorrow"}}"""u8.ToArray());
+                }
+
+                return null;
+            },
+        };
+        there = rig;
+
+        rig.Run().ShouldBe(SessionEnd.Goodbye);
+
+        rig.Readings.Count.ShouldBe(2);
+        rig.Said.Count(text => text == "Saved.").ShouldBe(2);
+        rig.Said.Count(text => text == "The record has an entry that I cannot read. Tell your supervisor.").ShouldBe(1);
+        rig.Notes.OfType<SessionNote.NotRead>().SelectMany(n => n.Lines).ShouldAllBe(line => line.Contains("schema 9"));
+        rig.Notes.OfType<SessionNote.NotRead>().Count().ShouldBe(2);
+    }
+
+    [Fact]
     public void A_typed_stop_silences_while_the_program_speaks()
     {
         using SessionRig rig = new() { Typed = ["room 12 bed b", "stop"] };

@@ -89,10 +89,14 @@ internal sealed class SessionRig : IDisposable
     public IEnumerable<string> Said => Notes.OfType<SessionNote.Said>().Select(n => n.Text);
 
     /// <summary>The events in the journal, from the disk.</summary>
-    public IReadOnlyList<JournalEvent> Events => [.. bytes.ReadFrom(1).Where(e => e.Body.Length < 100_000).Select(e => JournalEventCodec.Decode(e.Body.Span))];
+    public IReadOnlyList<JournalEvent> Events => 
+        [.. new EventJournal<JournalEvent>(bytes, e => Encode(e), HomeJournal.Decoded).TryReadFrom(1).Select(e => e.Event).OfType<JournalEvent>()];
 
     /// <summary>The readings in the journal, from the disk.</summary>
     public IReadOnlyList<ReadingRecorded> Readings => [.. Events.OfType<ReadingRecorded>()];
+
+    /// <summary>Another program appends these bytes to the journal.</summary>
+    public void Appended(byte[] body) => bytes.Append(body);
 
     /// <summary>Somebody says this next, in a state that listens for the grammar.</summary>
     public SessionRig Says(Listening listening, string text)
@@ -142,7 +146,7 @@ internal sealed class SessionRig : IDisposable
         using SessionLoop loop = new(new SessionParts
         {
             Machine = new DialogueMachine(Rulebook.Load().Rulebook!, Roster, new DialogueSettings { SamplePhrases = Grammars.Examples, UnlocksBySpokenDigits = SpokenUnlock }),
-            Journal = new EventJournal<JournalEvent>(bytes, e => Encode(e), b => JournalEventCodec.Decode(b.Body.Span)),
+            Journal = new EventJournal<JournalEvent>(bytes, e => Encode(e), HomeJournal.Decoded),
             Microphone = room,
             PressToTalk = PressToTalk,
             Loudspeaker = speaker,

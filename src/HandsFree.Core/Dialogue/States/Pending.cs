@@ -15,7 +15,7 @@ internal static class Pending
     public static Page WithPending(this Page page) => page
         .WithTries(StateKind.Ready, StateKind.AwaitingRecheck)
         .On(Trigger.No, "discard, ask for the value", No, page.State, StateKind.AwaitingValue, StateKind.Ready, StateKind.AwaitingRecheck)
-        .On(Trigger.Correction, "discard, read the new value back", Correct, Offered)
+        .On(Trigger.Correction, "discard, read the new value back", Correct, [.. Offered, StateKind.AwaitingAnswer])
         .On(Trigger.Reading, "the same sign: as a value; else this one first", Reading, [.. Offered, StateKind.Saving, StateKind.AwaitingAnswer])
         .On(Trigger.Qualifier, "add, read back again", turn => Qualify(turn, turn.Meant<Meaning.Qualifier>().How), page.State)
         .On(Trigger.Uneven, "add, read back again", turn => Qualify(turn, new Circumstances { Uneven = true }), page.State)

@@ -1,4 +1,3 @@
-using FsCheck.Xunit;
 using HandsFree.Core.Dialogue;
 using HandsFree.Core.Journal;
 using HandsFree.Core.Meanings;
@@ -10,12 +9,11 @@ using Xunit;
 namespace HandsFree.Core.Tests.Dialogue.Conversations;
 
 /// <summary>What holds in every conversation, whatever is said in whatever order.</summary>
-[Properties(Arbitrary = [typeof(AnyConversations)])]
 public sealed class AnyConversationTests
 {
     private static readonly IRulebook Real = Rulebook.Load().Rulebook.ShouldNotBeNull();
 
-    [Property(MaxTest = 150)]
+    [ForAny(150)]
     public void No_value_is_recorded_without_its_read_back_and_an_explicit_confirmation_after_it(Conversation any) =>
         AnyConversation.Run(any, new TestRules(), CheckRecorded);
 
@@ -39,10 +37,10 @@ public sealed class AnyConversationTests
 
     private static string Name(JournalEvent entry) => entry is ReadingRecorded r ? r.Confirmed.How.ToString() : entry.GetType().Name;
 
-    [Property(MaxTest = 25)]
+    [ForAny(25)]
     public void Nor_under_the_real_rules(Conversation any) => AnyConversation.Run(any, Real, CheckRecorded);
 
-    [Property(MaxTest = 50)]
+    [ForAny(50)]
     public void Every_step_ends_in_a_state_that_the_table_names(Conversation any) =>
         AnyConversation.Run(any, new TestRules(), (talk, happened, before, step) =>
         {
@@ -53,7 +51,7 @@ public sealed class AnyConversationTests
                 .ShouldBeTrue($"{before.Kind} on {trigger} goes to {step.State.Kind}");
         });
 
-    [Property(MaxTest = 50)]
+    [ForAny(50)]
     public void The_same_text_is_never_said_twice_running(Conversation any)
     {
         string last = "";
@@ -67,7 +65,7 @@ public sealed class AnyConversationTests
         });
     }
 
-    [Property(MaxTest = 50)]
+    [ForAny(50)]
     public void Saved_is_said_only_when_the_journal_has_flushed(Conversation any) =>
         AnyConversation.Run(any, new TestRules(), (talk, happened, before, step) =>
         {
@@ -77,7 +75,7 @@ public sealed class AnyConversationTests
             }
         });
 
-    [Property(MaxTest = 50)]
+    [ForAny(50)]
     public void Yes_is_listened_for_only_where_something_was_read_back_or_asked(Conversation any) =>
         AnyConversation.Run(any, new TestRules(), (talk, happened, before, step) =>
         {
@@ -87,7 +85,7 @@ public sealed class AnyConversationTests
             hearsYes.ShouldBe(asks);
         });
 
-    [Property(MaxTest = 50)]
+    [ForAny(50)]
     public void Event_ids_are_never_used_twice(Conversation any)
     {
         var seen = new Dictionary<string, JournalEvent>();
@@ -102,7 +100,7 @@ public sealed class AnyConversationTests
         });
     }
 
-    [Property(MaxTest = 50)]
+    [ForAny(50)]
     public void Every_step_listens_last_and_readings_need_two_identifiers(Conversation any) =>
         AnyConversation.Run(any, new TestRules(), (talk, happened, before, step) =>
         {
@@ -117,7 +115,7 @@ public sealed class AnyConversationTests
             }
         });
 
-    [Property(MaxTest = 150)]
+    [ForAny(150)]
     public void A_reading_belongs_to_the_resident_who_was_identified_last_before_it_was_said(Conversation any)
     {
         List<(int Number, string Resident)> identified = [];
@@ -140,7 +138,7 @@ public sealed class AnyConversationTests
         });
     }
 
-    [Property(MaxTest = 150)]
+    [ForAny(150)]
     public void An_aide_who_answers_each_read_back_rightly_saves_no_value_that_she_did_not_say(Conversation any) =>
         AnyConversation.Run(any, new TestRules(), attentive: true, check: (talk, happened, before, step) =>
         {
@@ -151,7 +149,7 @@ public sealed class AnyConversationTests
             }
         });
 
-    [Property(MaxTest = 30)]
+    [ForAny(30)]
     public void Whatever_happens_in_whatever_state_is_decided(Conversation any) =>
         AnyConversation.Run(any, new TestRules(), (talk, happened, before, step) =>
         {

@@ -1,5 +1,6 @@
 using HandsFree.Core.Observations;
 using HandsFree.Core.Residents;
+using HandsFree.Core.Rounds;
 
 namespace HandsFree.Core.Tests.Dialogue;
 
@@ -7,6 +8,8 @@ namespace HandsFree.Core.Tests.Dialogue;
 internal static class TestHome
 {
     public static readonly DateTimeOffset Morning = new(2026, 3, 2, 8, 0, 0, TimeSpan.FromHours(-6));
+
+    public static readonly RoundPlan Round = new(new Core.Dialogue.DialogueSettings().Due);
 
     public static Roster Roster { get; } = new(
     [
