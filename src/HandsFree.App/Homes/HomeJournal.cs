@@ -22,6 +22,7 @@ internal sealed class HomeJournal : IDisposable
         PassedOver = new PassedOver(warn);
         view = new JournalViewFile(bytes, folder.ViewFile, PassedOver);
         Recordings = bytes.Recordings(folder.AudioFolder);
+        ShiftKeys = bytes.ShiftKeys(folder.ShiftKeysFolder);
         Desk = new JournalDesk(this, unlocker.Time);
         Events = new EventJournal<JournalEvent>(bytes, static happened => JournalEventCodec.Encode(happened), Decoded);
     }
@@ -37,6 +38,9 @@ internal sealed class HomeJournal : IDisposable
 
     /// <summary>The recordings that are kept beside it.</summary>
     public RecordingShelf Recordings { get; }
+
+    /// <summary>The keys under which is sealed what rounds were told.</summary>
+    public ShiftKeys ShiftKeys { get; }
 
     /// <summary>Writes what a command does.</summary>
     public JournalDesk Desk { get; }
@@ -128,6 +132,15 @@ internal sealed class HomeJournal : IDisposable
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             unlocker.Warn($"openings that failed are not in the journal yet ({e.Message.ReplaceLineEndings(" ")}); they are written the next time");
+        }
+
+        try
+        {
+            journal.ShiftKeys.DestroyOverdue(unlocker.Time.GetUtcNow());
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            unlocker.Warn($"what earlier rounds were told can still be read, its keys can't be destroyed ({e.Message.ReplaceLineEndings(" ")}); allow writing to {folder.ShiftKeysFolder}");
         }
 
         foreach (string unpurged in RecordingPurge.Overdue(journal, unlocker.Time))

@@ -58,6 +58,8 @@ public sealed class JournalLineTests
         new AudioDeleted("29", "nurse-1", At, "0123456789abcdef0123456789abcdef", "its days are over"),
         new RecordTakenOut("33", "nurse-1", At, "readings as CSV", "readings.csv", "asked for by the home's records office"),
         new RecordDelivered("34", "nurse-1", At, "https://server.example/fhir/", null, 240),
+        new RoundResumed("38", "aide-7", At),
+        new DialogueTold("s-told-1", "aide-7", At, "s", "20260303-0700", [1, 2, 3]),
         new RulesKept("19", "aide-7", At, "0123456789abcdef", new Dictionary<string, string> { ["pulse.json"] = "{}" }),
     ];
 
