@@ -1,9 +1,9 @@
 @echo off
-rem By double click: a round in a window of the screen's size; where a round can't begin yet, what is missing and what to do next.
+rem By double click: in a window of the screen's size a round; the first time, the questions that a new home needs.
 title HandsFree
 mode con: cols=80 lines=25
 chcp 65001 >nul
-call "%~dp0handsfree.cmd" round
+call "%~dp0handsfree.cmd" start
 if errorlevel 1 call "%~dp0handsfree.cmd" check
 echo.
 pause

@@ -9,7 +9,7 @@ internal static class NextSteps
     /// <summary>A home's way to its first round, in its order: the check that tells whether a step is done, and the step.</summary>
     private static readonly (string Check, string Step)[] Way =
     [
-        ("home", "bring the residents in: handsfree residents import FILE (\"handsfree help home\" says more)"),
+        ("home", "bring the residents in: handsfree start asks for all that a home needs (or handsfree residents import FILE)"),
         ("people", "set up a supervisor, and lock the recovery key away: handsfree people add PERSON --role supervisor"),
         ("microphone", "plug a headset in and choose it: handsfree devices --microphone NAME --keep"),
         ("voice", "have a voice: without it read-backs are shown, not spoken"),

@@ -7,7 +7,6 @@ using HandsFree.Audio.Endpointing;
 using HandsFree.Speech;
 using HandsFree.Speech.Voice;
 using HandsFree.Store.Journaling;
-using HandsFree.Store.Keys;
 
 namespace HandsFree.App.Checks;
 
@@ -112,22 +111,13 @@ internal sealed class SelfTest(GrammarShelf shelf, FileHearing hearing, ProgramP
         }
     }
 
-    // Whoever is set up, the device alone does not open the record: that is the whole answer, and needs no PIN.
-    private CheckResult? People()
+    // What else keeps the record from being opened, the check of the journal says.
+    private CheckResult? People() => PeopleCheck.IsAnybodySetUp(folder, time) switch
     {
-        CheckResult nobody = new("people", CheckState.Warning, "nobody is set up: whoever uses this device opens the record");
-        if (!JournalFile.IsBegun(folder))
-        {
-            return nobody;
-        }
-
-        JournalOpening opening = Store.Journaling.Journal.Open(
-            folder.JournalFile, new JournalAccess(folder.States, new Credential.Device(), time), new JournalOptions { BusySeconds = 1 });
-        using Journal? opened = opening.Journal;
-        return opened is not null ? nobody
-            : opening.Error?.Problem == JournalProblem.NeedsPin ? new("people", CheckState.Ok, "a person and a PIN open the record")
-            : null; // what else keeps it from being opened, the check of the journal said
-    }
+        true => new("people", CheckState.Ok, "a person and a PIN open the record"),
+        false => new("people", CheckState.Warning, "nobody is set up: whoever uses this device opens the record"),
+        null => null,
+    };
 
     private CheckResult Journal()
     {

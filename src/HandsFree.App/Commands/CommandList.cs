@@ -8,6 +8,7 @@ internal static class CommandList
     /// <summary>Makes them.</summary>
     public static IEnumerable<Command> All(CommandHost host) =>
     [
+        FirstStart.StartCommand.Make(host),
         RoundCommand.Make(host),
         DemoCommand.Make(host),
         DemoClipsCommand.Make(host),
@@ -17,6 +18,7 @@ internal static class CommandList
         ReportCommand.Make(host),
         ResidentsCommand.Make(host),
         Exports.ExportCommand.Make(host),
+        Imports.ImportCommand.Make(host),
         RulesCommand.Make(host),
         JournalCommand.Make(host),
         PeopleCommand.Make(host),

@@ -21,7 +21,7 @@ internal sealed class DemoTranscript(Action<string> write) : ISessionWatcher, IR
                 Line(s.At, "program", s.WhyUnheard is { } why ? $"{s.Text}  (not spoken: {why})" : s.Text);
                 break;
             case SessionNote.Sounded s:
-                Line(s.At, "program", s.Tone == Tone.CountBegins ? "(high tone: count from now)" : "(low tone: the count is over)");
+                Line(s.At, "program", Words(s.Tone));
                 break;
             case SessionNote.Heard { Event: DialogueEvent.Utterance u } s:
                 Line(s.At, "heard", string.Create(CultureInfo.InvariantCulture, $"{u.Words}  ({u.Probability:0.00})"));
@@ -73,4 +73,14 @@ internal sealed class DemoTranscript(Action<string> write) : ISessionWatcher, IR
             write(string.Create(CultureInfo.InvariantCulture, $"{at:HH:mm:ss}  {who,-10}  {text}"));
         }
     }
+
+    private static string Words(Tone tone) => tone switch
+    {
+        Tone.CountBegins => "(high tone: count from now)",
+        Tone.CountEnds => "(low tone: the count is over)",
+        Tone.Saved => "(rising tones: saved)",
+        Tone.Ready => "(rising tones: ready)",
+        Tone.NotSaved => "(three low tones: not saved)",
+        _ => throw new ArgumentOutOfRangeException(nameof(tone), tone, "no such tone"),
+    };
 }

@@ -13,6 +13,9 @@ internal static class ZoneName
     public static TimeZoneInfo? Find(string name) =>
         Find(name, static id => TimeZoneInfo.TryFindSystemTimeZoneById(id, out TimeZoneInfo? zone) ? zone : null);
 
+    /// <summary>The name that a home's file gets: the IANA name, which is the same on every system.</summary>
+    public static string Iana(TimeZoneInfo zone) => TZConvert.TryWindowsToIana(zone.Id, out string? iana) ? iana : zone.Id;
+
     /// <summary>The time zone of a name on some system.</summary>
     /// <param name="name">An IANA name, or one of Windows.</param>
     /// <param name="ofSystem">The system's own zone of a name, or null.</param>

@@ -87,6 +87,9 @@ internal static class JournalLine
         AudioKept e => $"recording kept: {e.Clip[..Math.Min(12, e.Clip.Length)]}, for {e.For}",
         AudioDeleted e => $"recording deleted by {e.Person}: {e.Clip[..Math.Min(12, e.Clip.Length)]}, {e.Why}",
         RecordTakenOut e => $"taken out by {e.Person}: {e.What}, to {e.To}, because: {e.Why}",
+        ReadingImported e => $"imported: {ReadBackTexts.Of(e.Reading)}, measured {e.MeasuredAt.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture)}, from {e.Source}",
+        OrderProposed e => $"limit proposed: {PlanTexts.InFigures(e.Limit)}, ordered by {e.Limit.OrderedBy}, from {e.Source}",
+        ProposalSettled e => $"proposed limit {(e.Accepted ? "accepted" : "refused")} by {e.Person}: {e.Proposal}{(e.Reason is { } reason ? $", {reason}" : "")}",
         RecordDelivered e => $"delivered to {e.To}{(e.Unit is { } unit ? $", unit {unit}" : "")}: up to entry {e.Through}",
         _ => throw new InvalidOperationException($"no line for {happened.GetType().Name}"),
     };

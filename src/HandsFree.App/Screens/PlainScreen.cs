@@ -21,6 +21,11 @@ internal sealed class PlainScreen(RoundBoard board, TextReader input, TextWriter
             Line(note.At, said.Text);
         }
 
+        if (note is SessionNote.Sounded { Tone: Core.Dialogue.Tone.Saved })
+        {
+            Line(note.At, "saved");
+        }
+
         RoundView view = board.At(note.At + RoundBoard.Shown);
         string line = string.Join("  ", new[] { $"{view.Mark} {view.Microphone}", view.Place, view.Awaited, view.Warning }.Where(p => p.Length > 0));
         if (line != last && note is not (SessionNote.Said or SessionNote.Sounded or SessionNote.Shown))

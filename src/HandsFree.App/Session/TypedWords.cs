@@ -19,11 +19,19 @@ internal static class TypedWords
     /// <param name="weightUnit">The home's unit for a weight that was typed without one.</param>
     public static DialogueEvent Understand(string text, Grammar? grammar, DateTimeOffset at, WeightUnit weightUnit)
     {
-        string words = Spoken(text);
-        Meaning? meaning = grammar is null
-            ? null
-            : Matcher.Match(grammar, words).Select(v => MeaningMap.From(v, weightUnit)).FirstOrDefault(m => m is not null);
-        return meaning is null ? new DialogueEvent.NotAReading(at) : new DialogueEvent.Utterance(at, meaning, words) { Typed = true };
+        string words = TypedShort.Written(Spoken(text));
+        foreach (string said in new[] { words, TypedShort.WithoutFillers(words) }.Distinct())
+        {
+            Meaning? meaning = grammar is null
+                ? null
+                : Matcher.Match(grammar, said).Select(v => MeaningMap.From(v, weightUnit)).FirstOrDefault(m => m is not null);
+            if (meaning is not null)
+            {
+                return new DialogueEvent.Utterance(at, meaning, said) { Typed = true };
+            }
+        }
+
+        return new DialogueEvent.NotAReading(at) { Typed = true };
     }
 
     /// <summary>Figures as digit words: "118/76" as "one one eight over seven six".</summary>
@@ -35,6 +43,8 @@ internal static class TypedWords
         >= '0' and <= '9' => $" {Digits[letter - '0']} ",
         '.' => " point ",
         '/' => " over ",
+        '%' => " percent ",
+        ',' or ';' or '!' or '?' or ':' => " ",
         _ => letter.ToString(),
     };
 }

@@ -44,7 +44,11 @@ public abstract record DialogueEvent(DateTimeOffset At)
 
     /// <summary>There was speech, and it is nothing that the state listens for.</summary>
     /// <param name="At">When the speech began.</param>
-    public sealed record NotAReading(DateTimeOffset At) : DialogueEvent(At);
+    public sealed record NotAReading(DateTimeOffset At) : DialogueEvent(At)
+    {
+        /// <summary>By keys: it was meant for the program.</summary>
+        public bool Typed { get; init; }
+    }
 
     /// <summary>The round was cut off, and goes on.</summary>
     /// <param name="At">When.</param>

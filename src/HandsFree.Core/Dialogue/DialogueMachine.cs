@@ -62,6 +62,7 @@ public sealed class DialogueMachine(IRulebook rules, Roster roster, DialogueSett
 
         DialogueState state = turn.State with
         {
+            Notice = turn.State.Notice == before?.Notice ? "" : turn.State.Notice,
             // Batches are named by the next number: no two turns share one.
             NextNumber = turn.State.NextNumber + 1,
             Writing = turn.State.Writing.AddRange(turn.Effects.OfType<Effect.Record>()

@@ -57,6 +57,9 @@ public sealed record DialogueState
     /// <summary>Pulse and pressure are read from a machine's display in this round.</summary>
     internal bool Machine { get; init; }
 
+    /// <summary>What the screen says beside what is awaited, until something else happens; or empty.</summary>
+    internal string Notice { get; init; } = "";
+
     /// <summary>Something was not understood since a value was saved: the next read-back names the room.</summary>
     internal bool NamesRoom { get; init; }
 

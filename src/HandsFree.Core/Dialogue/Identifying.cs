@@ -21,7 +21,7 @@ internal static class Identifying
         IReadOnlyList<Resident> found = turn.Parts.Roster.At(place.Room, place.Bed);
         if (turn.State.Suspended is { Set: { } set } && found is [var same] && same.Id == set.Resident.Id)
         {
-            return turn.AskName(same); // she whose round was cut off here, named by her place
+            return turn.AskName(same, born: place.Born); // she whose round was cut off here, named by her place
         }
 
         turn = turn.LeaveNaming("left for another room", out string open);
@@ -29,13 +29,13 @@ internal static class Identifying
         return found.Count switch
         {
             0 => turn.Ask(Sentence.Join(open, $"Nobody is on the list in {spoken}.", Moved(turn, place)), new Stage.AwaitingRoom()),
-            1 => turn.AskName(found[0], open),
+            1 => turn.AskName(found[0], open, place.Born),
             _ => turn.Go(new Stage.AwaitingRoom { Room = place.Room }).Say(Sentence.Join(open, $"Room {place.Room} has {Beds(found)}. Which bed?")),
         };
     }
 
-    public static Turn AskName(this Turn turn, Resident resident, string before = "") =>
-        turn.Ask(before, new Stage.AwaitingName(resident) { Note = Note(resident, turn.Today()) });
+    public static Turn AskName(this Turn turn, Resident resident, string before = "", Meaning.BirthDate? born = null) =>
+        turn.Ask(before, new Stage.AwaitingName(resident) { Born = born, Note = Note(resident, turn.Today()) });
 
     /// <summary>The number on band or photo. Digits without a label, the private way, may be day and month of birth too: month and day
     /// of two digits each.</summary>
@@ -54,9 +54,13 @@ internal static class Identifying
         return birthday ? turn.IdentifyByBirth(SecondIdentifier.BirthDayAndMonth) : turn.Identify(false, SecondIdentifier.BandNumber);
     }
 
-    public static Turn CheckBirthDate(this Turn turn)
+    public static Turn CheckBirthDate(this Turn turn) => turn.CheckBirthDate(turn.Meant<Meaning.BirthDate>());
+
+    /// <summary>Compares a birthday.</summary>
+    /// <param name="turn">The turn.</param>
+    /// <param name="said">The birthday.</param>
+    public static Turn CheckBirthDate(this Turn turn, Meaning.BirthDate said)
     {
-        var said = turn.Meant<Meaning.BirthDate>();
         DateOnly born = turn.Stage<Stage.AwaitingSecondIdentifier>().Resident.Born;
         bool matches = born.Month == said.Month && born.Day == said.Day && (said.Year is null || said.Year == born.Year);
         SecondIdentifier by = said.Year is null ? SecondIdentifier.BirthDayAndMonth : SecondIdentifier.BirthDate;
@@ -87,13 +91,15 @@ internal static class Identifying
         }
 
         ResidentSet set = turn.SetOf(resident);
-        set = set with { AskAgain = [.. set.NotTaken.Where(n => MayBeAskedAgain(n.Value)).Select(n => n.Key)], RestingSince = null };
+        set = set with { AskAgain = [.. set.NotTaken.Where(n => MayBeAskedAgain(n.Value)).Select(n => n.Key)], RestingSince = null, SavedBefore = set.Saved.Count };
         turn = turn.Write(id => new ResidentIdentified(id, turn.State.Aide, turn.At, resident.Id, by));
         turn = turn with { State = turn.State with { Set = set, StoppedAt = null } };
         turn = RestClock.Begin(set.Waiting.Aggregate(turn, StartRest));
         set = turn.Set;
         string words = Sentence.Join("Ready.", Arms(resident), Again(set));
-        return set.Base() is Stage.AwaitingRecheck recheck ? turn.Ask(words, recheck) : turn.Go(set.Base()).Say(words);
+        return set.Base() is Stage.AwaitingRecheck recheck ? turn.Ask(words, recheck)
+            : words == "Ready." ? turn.Go(set.Base()).Do(new Effect.Play(Tone.Ready))
+            : turn.Go(set.Base()).Say(words);
     }
 
     // A timer of that name may have been started for another resident since.

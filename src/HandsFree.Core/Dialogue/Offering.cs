@@ -99,14 +99,16 @@ internal static class Offering
 
     /// <summary>The read-back. That a machine is read was said once for the round and is not said with each value; nor is the site where
     /// this resident's temperature is always taken.</summary>
-    public static string TextOf(this Turn turn, Reading reading) => ReadBackTexts.Of(reading with
+    public static string TextOf(this Turn turn, Reading reading) => ReadBackTexts.InShort(reading with
     {
         How = reading.How with
         {
             Machine = reading.How.Machine && !turn.State.Machine,
             Site = reading.How.Site == turn.Set.Resident.UsualSite ? null : reading.How.Site,
+            // Litres are always read back: what they are misheard as must not be the usual ones in silence.
+            Oxygen = reading.How.Oxygen is { IsRoomAir: true } && turn.Set.Resident.UsualOxygen is null or { IsRoomAir: true } ? null : reading.How.Oxygen,
         },
-    });
+    }, turn.Parts.Settings.WeightUnit);
 
     // A value that was asked again is decided by all hearings together, without those that were refused.
     private static bool IsDoubtful(this Turn turn, DialogueEvent.Utterance said, Reading reading) => turn.Doubted() is { IsEmpty: false } before && !said.Typed

@@ -18,6 +18,9 @@ internal enum Question
     /// <summary>Dizzy, fell, chest pain: heard rightly?</summary>
     Unwell,
 
+    /// <summary>Take back all that was saved in this visit?</summary>
+    WrongResident,
+
     /// <summary>Report a worry?</summary>
     Worried,
 }

@@ -35,6 +35,7 @@ internal static class Screens
             Stage.Ended => Waits("goodbye"),
             _ => throw new ArgumentOutOfRangeException(nameof(state), state.Kind, "no screen for this state"),
         };
+        screen = state.Notice.Length > 0 ? screen with { Awaited = $"{state.Notice}; {screen.Awaited}" } : screen;
         return state.Set is { } set ? screen with { Place = HandoverTexts.Place(set.Resident) } : screen;
     }
 

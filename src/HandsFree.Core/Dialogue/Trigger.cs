@@ -25,6 +25,7 @@ internal enum Trigger
     Continue,
     NextResident,
     Undo,
+    WrongResident,
     Goodbye,
     NurseNeeded,
     Unwell,

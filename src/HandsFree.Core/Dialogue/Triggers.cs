@@ -58,6 +58,7 @@ internal static class Triggers
         CommandWord.Pause => Trigger.Pause,
         CommandWord.Continue => Trigger.Continue,
         CommandWord.NextResident or CommandWord.Done => Trigger.NextResident,
+        CommandWord.WrongResident => Trigger.WrongResident,
         CommandWord.Undo => Trigger.Undo,
         CommandWord.Goodbye => Trigger.Goodbye,
         CommandWord.Unwell or CommandWord.ChestPain => Trigger.Unwell,

@@ -11,7 +11,7 @@ public static class Authority
     public static Role? Least(JournalEvent happened) => happened switch
     {
         ReportAcknowledged or ReportClosed or PlanMade => Role.Nurse,
-        RecordTakenOut or RecordDelivered => Role.Nurse,
+        RecordTakenOut or RecordDelivered or ReadingImported or OrderProposed or ProposalSettled => Role.Nurse,
         ReportTold { Whom: not Told.Nurse } => Role.Nurse,
         ReportTold or ReportNoted or ReadingAmended or EnteredInError => Role.Aide,
         PinChanged changed => changed.Who == changed.Person ? Role.Aide : Role.Supervisor,

@@ -58,7 +58,8 @@ public static class DecisionContexts
         List<ReadingRecorded> standing = [.. PastReadings.Standing(journal).Where(r => r.Resident == resident && !without.Contains(r.Id))];
         HashSet<string> before = [.. journal.Take(entered).OfType<ReadingRecorded>().Where(r => r.Resident == resident).Select(r => r.Id)];
         HashSet<string> visit = late ? [] : Visit(journal, entered, resident);
-        return [.. Timed(standing, before, visit, at).Select(t => new PastReading(t.Reading.Confirmed.Reading, t.At) { CountsAsUsual = isUsual(t.Reading) })];
+        return [.. Timed(standing, before, visit, at).Select(t => new PastReading(t.Reading.Confirmed.Reading, t.At) { CountsAsUsual = isUsual(t.Reading) })
+            .Concat(PastReadings.Imported(journal, resident).Where(p => p.MeasuredAt <= at)).OrderBy(p => p.MeasuredAt)];
     }
 
     /// <summary>The readings in the order in which they were measured, each with its time as the decision at <paramref name="at"/> sees

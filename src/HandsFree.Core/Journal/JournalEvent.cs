@@ -45,4 +45,7 @@ namespace HandsFree.Core.Journal;
 [JsonDerivedType(typeof(AudioDeleted), "audio deleted")]
 [JsonDerivedType(typeof(RecordTakenOut), "record taken out")]
 [JsonDerivedType(typeof(RecordDelivered), "record delivered")]
+[JsonDerivedType(typeof(ReadingImported), "reading imported")]
+[JsonDerivedType(typeof(OrderProposed), "order proposed")]
+[JsonDerivedType(typeof(ProposalSettled), "proposal settled")]
 public abstract record JournalEvent(string Id, string Person, DateTimeOffset At);

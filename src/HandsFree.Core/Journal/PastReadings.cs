@@ -13,7 +13,15 @@ public static class PastReadings
         Func<ReadingRecorded, bool> isUsual = Usual(all, resident);
         return [.. Standing(all).Where(r => r.Resident == resident)
             .Select(r => new PastReading(r.Confirmed.Reading, r.Confirmed.By.MeasuredAt) { CountsAsUsual = isUsual(r) })
+            .Concat(Imported(all, resident))
             .OrderBy(p => p.MeasuredAt)];
+    }
+
+    /// <summary>The readings of a resident that another system recorded, in journal order.</summary>
+    public static IEnumerable<PastReading> Imported(IReadOnlyList<JournalEvent> all, string resident)
+    {
+        HashSet<string> inError = InError(all);
+        return all.OfType<ReadingImported>().Where(r => r.Resident == resident && !inError.Contains(r.Id)).Select(r => new PastReading(r.Reading, r.MeasuredAt));
     }
 
     /// <summary>Whether a reading of a resident may count as usual.</summary>

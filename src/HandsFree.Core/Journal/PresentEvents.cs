@@ -89,6 +89,8 @@ public sealed class PresentEvents
             }
         }
 
+        kept.UnionWith(events.OfType<ReadingImported>().Where(r => r.Reading.Value.Sign == VitalSign.Weight && latest - r.MeasuredAt <= WeightWindow).Select(r => r.Id));
+        kept.UnionWith(Proposals.Open(events).Select(p => p.Id));
         DateTimeOffset from = latest > DateTimeOffset.MinValue + Window ? latest - Window : latest;
         // A recheck ends with the acknowledgement of its report: that is kept until no recheck which it ended can be younger than the window.
         DateTimeOffset reportsFrom = from > DateTimeOffset.MinValue + Window ? from - Window : from;

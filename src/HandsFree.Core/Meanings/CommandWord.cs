@@ -33,6 +33,9 @@ public enum CommandWord
     /// <summary>"Done".</summary>
     Done,
 
+    /// <summary>"Wrong resident": what was saved in this visit is another's.</summary>
+    WrongResident,
+
     /// <summary>"Undo".</summary>
     Undo,
 

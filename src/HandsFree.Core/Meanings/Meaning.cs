@@ -59,7 +59,11 @@ public abstract record Meaning
     /// <summary>Room and bed: a place, not an identifier.</summary>
     /// <param name="Room">1 to 999.</param>
     /// <param name="Bed">a to d, or null.</param>
-    public sealed record Place(int Room, string? Bed) : Meaning;
+    public sealed record Place(int Room, string? Bed) : Meaning
+    {
+        /// <summary>The birthday, where it was said in one breath with the place.</summary>
+        public BirthDate? Born { get; init; }
+    }
 
     /// <summary>The bed alone, where a room has several.</summary>
     /// <param name="Bed">a to d.</param>

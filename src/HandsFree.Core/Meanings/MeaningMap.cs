@@ -30,7 +30,7 @@ public static class MeaningMap
         _ when record["word"] is SemanticText text => Words.Counting.TryGetValue(text.Value, out CountWord w) ? new Meaning.Counting(w) : null,
         _ when record["round"] is SemanticText text => Words.Round.TryGetValue(text.Value, out RoundWord r) ? new Meaning.AboutRound(r) : null,
         _ when record["worried"] is SemanticTruth { Value: true } => new Meaning.Worried(),
-        _ when record["room"] is SemanticNumber room => Place(room.Value, record["bed"]),
+        _ when record["room"] is SemanticNumber room => WithBirthday(Place(room.Value, record["bed"]), record["who"]),
         _ when record["bed"] is SemanticText { Value: "a" or "b" or "c" or "d" } bed => new Meaning.BedAlone(bed.Value),
         _ when record["born"] is SemanticText date => Born(date.Value),
         _ when record["band"] is SemanticText band => Band(band.Value),
@@ -52,6 +52,12 @@ public static class MeaningMap
 
     private static Meaning? Command(string text) =>
         Words.Commands.TryGetValue(text, out CommandWord word) ? new Meaning.Command(word) : NotTaken(text, null);
+
+    private static Meaning? WithBirthday(Meaning? meaning, SemanticValue? who) => (meaning, who) switch
+    {
+        (Meaning.Place place, SemanticRecord born) when born["born"] is SemanticText date => Born(date.Value) is { } birthday ? place with { Born = birthday } : null,
+        _ => meaning,
+    };
 
     private static Meaning? Place(decimal room, SemanticValue? bed) => bed switch
     {

@@ -16,6 +16,7 @@ internal static class Words
         ["continue"] = CommandWord.Continue,
         ["next resident"] = CommandWord.NextResident,
         ["done"] = CommandWord.Done,
+        ["wrong resident"] = CommandWord.WrongResident,
         ["undo"] = CommandWord.Undo,
         ["goodbye"] = CommandWord.Goodbye,
         ["call the nurse"] = CommandWord.NurseNeeded,

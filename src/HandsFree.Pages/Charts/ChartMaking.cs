@@ -22,7 +22,7 @@ internal sealed class ChartMaking(RosterUnits units)
         LimitedValue? lower = numbers.Count > 1 ? numbers[1] : null;
         List<ChartedReading> shown = [.. history.Readings.Where(r => r.At > from)];
         DateTimeOffset until = shown.Count > 0 && shown[^1].At > now ? shown[^1].At : now;
-        Dictionary<string, Quantity> values = shown.DistinctBy(r => r.Event.Id).ToDictionary(r => r.Event.Id, r => r.Event.Confirmed.Reading.Value);
+        Dictionary<string, Quantity> values = shown.DistinctBy(r => r.Id).ToDictionary(r => r.Id, r => r.Reading.Value);
         ReportLimits limits = history.Limits[upper];
         ReportLimits lowerLimits = lower is { } second ? history.Limits[second] : ReportLimits.None;
         UsualRange? usual = history.Usual.GetValueOrDefault(upper);
@@ -36,10 +36,10 @@ internal sealed class ChartMaking(RosterUnits units)
             [
                 .. shown.Select((r, i) => new ChartPoint(
                     r.At,
-                    Number(values[r.Event.Id], upper),
-                    lower is { } low ? Number(values[r.Event.Id], low) : null,
-                    !r.Stands ? PointKind.CountsNoMore : r.Event.IsRecheck ? PointKind.Recheck : PointKind.Taken,
-                    history.SideOf(values[r.Event.Id]),
+                    Number(values[r.Id], upper),
+                    lower is { } low ? Number(values[r.Id], low) : null,
+                    !r.Stands ? PointKind.CountsNoMore : r.IsRecheck ? PointKind.Recheck : PointKind.Taken,
+                    history.SideOf(values[r.Id]),
                     Letters(r, shown.Take(i).LastOrDefault(before => before.Stands)))
                 {
                     CorrectedTo = r.ReplacedBy is { } by && values.TryGetValue(by, out Quantity? right) ? Number(right, upper) : null,
@@ -55,13 +55,13 @@ internal sealed class ChartMaking(RosterUnits units)
         };
     }
 
-    /// <summary>"L" for a late entry, "G" for what was said as a guess first; the way it was taken where it is another than before.</summary>
+    /// <summary>"other system" for the first of those that another system recorded; "L" for a late entry, "G" for what was said as a guess first; the way it was taken where it is another than before.</summary>
     private static string? Letters(ChartedReading reading, ChartedReading? before)
     {
-        Circumstances how = reading.Event.Confirmed.Reading.How;
+        Circumstances how = reading.Reading.How;
         string now = Written.HowInShort(how);
-        string changed = before is not null && now.Length > 0 && now != Written.HowInShort(before.Event.Confirmed.Reading.How) ? now : "";
-        string letters = string.Join(' ', new[] { reading.Event.Confirmed.By.Late ? "L" : "", how.SaidAsGuessFirst ? "G" : "", changed }.Where(l => l.Length > 0));
+        string changed = before is not null && now.Length > 0 && now != Written.HowInShort(before.Reading.How) ? now : "";
+        string letters = string.Join(' ', new[] { reading.Event is null && (before is null || before.Event is not null) ? "other system" : "", reading.IsLate ? "L" : "", how.SaidAsGuessFirst ? "G" : "", changed }.Where(l => l.Length > 0));
         return letters.Length > 0 ? letters : null;
     }
 }

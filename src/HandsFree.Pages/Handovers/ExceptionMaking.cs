@@ -77,7 +77,7 @@ internal sealed class ExceptionMaking(SheetFacts facts, IReadOnlyDictionary<stri
 
     private string Readings(HandoverEntry entry, Report report)
     {
-        IEnumerable<ChartedReading> readings = records[entry.Resident.Id].Signs.Values.SelectMany(s => s.Readings).Where(r => report.Readings.Contains(r.Event.Id));
+        IEnumerable<ChartedReading> readings = records[entry.Resident.Id].Signs.Values.SelectMany(s => s.Readings).Where(r => report.Readings.Contains(r.Id));
         return string.Join(", then ", readings.OrderBy(r => r.At).Select((r, i) => Reading(r, named: i == 0)));
     }
 
@@ -99,7 +99,7 @@ internal sealed class ExceptionMaking(SheetFacts facts, IReadOnlyDictionary<stri
 
     private SheetItem Recheck(HandoverEntry entry, RecheckAsked recheck)
     {
-        ChartedReading? doubted = records[entry.Resident.Id].Signs[recheck.Sign].Readings.FirstOrDefault(r => r.Event.Id == recheck.Reading);
+        ChartedReading? doubted = records[entry.Resident.Id].Signs[recheck.Sign].Readings.FirstOrDefault(r => r.Id == recheck.Reading);
         return Item(
             Mark.Recheck,
             entry.Resident,
@@ -123,7 +123,7 @@ internal sealed class ExceptionMaking(SheetFacts facts, IReadOnlyDictionary<stri
 
             string[] reasons = [.. last.Decision.Reasons.Where(r => r.Outcome == last.Decision.Outcome).Select(r => r.Text).Take(2)];
             string state = told ? "no report of it is open" : "no report was asked for";
-            ChartedReading charted = history.Readings.First(r => r.Event.Id == last.Id);
+            ChartedReading charted = history.Readings.First(r => r.Id == last.Id);
             yield return Item(
                 side switch { < 0 => Mark.Low, > 0 => Mark.High, _ => Mark.Outside },
                 entry.Resident,
@@ -174,9 +174,9 @@ internal sealed class ExceptionMaking(SheetFacts facts, IReadOnlyDictionary<stri
 
     private string Reading(ChartedReading reading, bool named)
     {
-        Core.Observations.Reading taken = reading.Event.Confirmed.Reading;
+        Core.Observations.Reading taken = reading.Reading;
         string name = named ? $"{Written.Name(taken.Value.Sign)} " : "";
-        string[] how = [.. Written.How(taken.How), .. reading.Event.IsRecheck ? ["recheck"] : Array.Empty<string>(), .. reading.Amendment is { } amendment ? [amendment] : Array.Empty<string>()];
+        string[] how = [.. Written.How(taken.How), .. reading.IsRecheck ? ["recheck"] : Array.Empty<string>(), .. reading.Amendment is { } amendment ? [amendment] : Array.Empty<string>()];
         return $"{name}{Written.Value(taken.Value)} at {clock.Of(reading.At)}{(how.Length > 0 ? $" ({string.Join(", ", how)})" : "")}";
     }
 

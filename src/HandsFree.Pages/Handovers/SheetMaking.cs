@@ -100,16 +100,16 @@ internal sealed class SheetMaking(SheetFacts facts, IReadOnlyDictionary<string, 
             return new(history.Sign, null, "none", "", Usual(history), null, IsOld: true, trend);
         }
 
-        Quantity value = last.Event.Confirmed.Reading.Value;
+        Quantity value = last.Reading.Value;
         bool columnUnit = Written.Unit(value) == Written.Unit(history.Sign, facts.Units);
         Mark? mark = history.SideOf(value) switch { > 0 => Mark.High, < 0 => Mark.Low, _ => null };
         bool old = !entry.Last.ContainsKey(history.Sign);
-        string late = last.Event.Confirmed.By.Late ? "~" : "";
+        string late = last.IsLate ? "~" : "";
         return new(
             history.Sign,
             columnUnit ? Written.Number(value) : Written.Value(value),
             late + clock.InShort(last.At, facts.At),
-            Written.HowInShort(last.Event.Confirmed.Reading.How),
+            Written.HowInShort(last.Reading.How),
             Usual(history),
             mark,
             old,

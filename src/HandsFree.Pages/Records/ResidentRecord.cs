@@ -29,7 +29,7 @@ public sealed record ResidentRecord(Resident Resident, IReadOnlyDictionary<Vital
     private static ResidentRecord Of(IReadOnlyList<JournalEvent> journal, Resident resident, Rulebook rules, DateTimeOffset at)
     {
         DecisionContext context = DecisionContexts.New(journal, resident, at, 0, new HashSet<string>());
-        ILookup<VitalSign, ChartedReading> charted = Charted(journal).OrderBy(r => r.At).ToLookup(r => r.Event.Confirmed.Reading.Value.Sign);
+        ILookup<VitalSign, ChartedReading> charted = Charted(journal).OrderBy(r => r.At).ToLookup(r => r.Reading.Value.Sign);
         return new(resident, Enum.GetValues<VitalSign>().ToDictionary(sign => sign, sign => History(sign, [.. charted[sign]], rules, context)));
     }
 
@@ -37,7 +37,7 @@ public sealed record ResidentRecord(Resident Resident, IReadOnlyDictionary<Vital
     {
         Dictionary<LimitedValue, UsualRange> usual = [];
         Dictionary<LimitedValue, ReportLimits> limits = [];
-        Reading? like = readings.LastOrDefault(r => r.Stands)?.Event.Confirmed.Reading;
+        Reading? like = readings.LastOrDefault(r => r.Stands)?.Reading;
         foreach (LimitedValue value in WrittenReading.ValuesOf(sign))
         {
             if (like is not null && UsualRange.Of(value, like, context) is { } range)
@@ -66,7 +66,13 @@ public sealed record ResidentRecord(Resident Resident, IReadOnlyDictionary<Vital
                 : replaced.TryGetValue(reading.Id, out ReadingRecorded? right) ? AmendedTo(reading, right, because)
                 : null;
             ReadingRecorded? was = reading.Amends is { } id ? all.GetValueOrDefault(id) : null;
-            yield return new(reading, amendment, error is null ? replaced.GetValueOrDefault(reading.Id)?.Id : null, was);
+            yield return new(reading.Id, reading.Confirmed.Reading, reading.Confirmed.By.MeasuredAt, reading, amendment, error is null ? replaced.GetValueOrDefault(reading.Id)?.Id : null, was);
+        }
+
+        foreach (ReadingImported reading in journal.OfType<ReadingImported>().DistinctBy(r => r.Id))
+        {
+            string? amendment = errors.TryGetValue(reading.Id, out EnteredInError? error) ? $"entered in error, {error.Reason}" : null;
+            yield return new(reading.Id, reading.Reading, reading.MeasuredAt, null, amendment, null, null);
         }
     }
 

@@ -18,8 +18,8 @@ public sealed record SignHistory(
     IReadOnlyDictionary<LimitedValue, ReportLimits> Limits,
     IReadOnlyDictionary<LimitedValue, UsualRange> Usual)
 {
-    /// <summary>The last reading that stands; null where there is none.</summary>
-    public ChartedReading? Last => Readings.LastOrDefault(r => r.Stands);
+    /// <summary>The last reading of this record that stands; null where there is none. What another system recorded is none.</summary>
+    public ChartedReading? Last => Readings.LastOrDefault(r => r.Stands && r.Event is not null);
 
     /// <summary>1 where a number of the quantity lies above its upper limit, -1 where one lies below its lower, 0 else.</summary>
     public int SideOf(Quantity quantity) =>

@@ -103,20 +103,21 @@ internal sealed class TrendMaking(SheetFacts facts)
         sets.Reverse();
         return [.. sets.Select(set => new TrendRow(
             clock.Of(set[0].At),
-            string.Join(", ", set.Select(r => r.Event.Confirmed.By.Person).Distinct()),
-            set.GroupBy(r => r.Event.Confirmed.Reading.Value.Sign)
+            string.Join(", ", set.Select(r => r.By).Distinct()),
+            set.GroupBy(r => r.Reading.Value.Sign)
                 .ToDictionary(g => g.Key, g => (IReadOnlyList<TrendCell>)[.. g.Select(r => Cell(r, record.Signs[g.Key]))])))];
     }
 
     private TrendCell Cell(ChartedReading reading, SignHistory history)
     {
-        Reading taken = reading.Event.Confirmed.Reading;
+        Reading taken = reading.Reading;
         bool columnUnit = Written.Unit(taken.Value) == Written.Unit(history.Sign, facts.Units);
         string[] details =
         [
             .. Written.How(taken.How),
-            .. reading.Event.IsRecheck ? ["recheck"] : Array.Empty<string>(),
-            .. reading.Event.Confirmed.By.Late ? [$"late entry of {clock.Of(reading.Event.At)}"] : Array.Empty<string>(),
+            .. reading.IsRecheck ? ["recheck"] : Array.Empty<string>(),
+            .. reading.IsLate ? [$"late entry of {clock.Of(reading.Event!.At)}"] : Array.Empty<string>(),
+            .. reading.Event is null ? ["recorded by another system"] : Array.Empty<string>(),
             .. reading.Was is { } was && was.Confirmed.Reading.Value != taken.Value ? [$"before: {Written.Number(was.Confirmed.Reading.Value)}"] : Array.Empty<string>(),
             .. reading.Amendment is { } amendment ? [amendment] : Array.Empty<string>(),
         ];

@@ -19,7 +19,7 @@ public sealed class BehaviourTests
 
     [Fact]
     public void Ninety_eight_six_is_98_point_6_and_never_986() // Source: clinical-rules 7.4, R-13.
-        => Talk.WithMary().Go("temperature ninety eight six").Said.ShouldBe("Temperature, nine eight point six Fahrenheit.");
+        => Talk.WithMary().Go("temperature ninety eight six").Said.ShouldBe("Temperature, nine eight point six.");
 
     [Fact]
     public void Silence_after_a_read_back_confirms_nothing() // Source: clinical-rules 7.4, R-12.
@@ -116,7 +116,7 @@ public sealed class BehaviourTests
     public void Something_said_later_about_a_saved_reading_amends_it_after_its_own_yes()
     {
         Talk talk = Talk.WithMary().Go("temperature ninety eight six", "yes", "ear");
-        talk.Said.ShouldBe("Temperature, nine eight point six Fahrenheit, ear.");
+        talk.Said.ShouldBe("Temperature, nine eight point six, ear.");
         ReadingRecorded[] readings = [.. talk.Go("yes").Journal.OfType<ReadingRecorded>()];
         readings[1].Amends.ShouldBe(readings[0].Id);
         readings[1].Confirmed.By.MeasuredAt.ShouldBe(readings[0].Confirmed.By.MeasuredAt);

@@ -50,13 +50,13 @@ public sealed class QualifierTests
     public void Delivery_stands_beside_the_litres()
     {
         Talk talk = Talk.WithMary().Go("oxygen ninety two on two liters nasal cannula");
-        talk.Said.ShouldBe("Oxygen, nine two percent, on two litres, nasal cannula.");
+        talk.Said.ShouldBe("Oxygen, nine two, on two litres, nasal cannula.");
         How(talk.Go("mask", "on three liters", "yes")).ShouldBe(new Circumstances { Oxygen = new OxygenSupply(3), Delivery = OxygenDelivery.Mask });
     }
 
     [Fact]
     public void Litres_said_before_are_not_lost_by_the_mask() =>
-        Talk.WithMary().Go("on two liters", "oxygen ninety two mask").Said.ShouldBe("Oxygen, nine two percent, on two litres, mask.");
+        Talk.WithMary().Go("on two liters", "oxygen ninety two mask").Said.ShouldBe("Oxygen, nine two, on two litres, mask.");
 
     [Fact]
     public void A_mask_without_litres_is_oxygen() =>
@@ -72,9 +72,9 @@ public sealed class QualifierTests
         var usual = new UsualValue(LimitedValue.TemperatureFahrenheit, 98.2m) { Site = TemperatureSite.Ear };
         var roster = new Roster([TestHome.Roster.ById("r-7")! with { UsualValues = [usual] }]);
         Talk talk = new Talk(roster: roster).Go("room seven", "yes", "february twenty ninth", "temperature ninety eight six ear");
-        talk.Said.ShouldBe("Temperature, nine eight point six Fahrenheit.");
+        talk.Said.ShouldBe("Temperature, nine eight point six.");
         How(talk.Go("yes")).Site.ShouldBe(TemperatureSite.Ear);
-        talk.Go("temperature ninety eight six forehead").Said.ShouldBe("Temperature, nine eight point six Fahrenheit, forehead.");
+        talk.Go("temperature ninety eight six forehead").Said.ShouldBe("Temperature, nine eight point six, forehead.");
     }
 
     [Fact]
@@ -82,7 +82,7 @@ public sealed class QualifierTests
     {
         var roster = new Roster([TestHome.Roster.ById("r-7")! with { UsualOxygen = new OxygenSupply(2) }]);
         new Talk(roster: roster).Go("room seven", "yes", "february twenty ninth", "oxygen ninety five on two liters").Said
-            .ShouldBe("Oxygen, nine five percent, on two litres.");
+            .ShouldBe("Oxygen, nine five, on two litres.");
     }
 
     [Fact]

@@ -16,7 +16,7 @@ public sealed class RoundTests
     {
         Talk talk = Talk.WithMary().Go("(nothing)");
         talk.Said.ShouldBe("Temperature?");
-        talk.Go("nine eight point six").Said.ShouldBe("Temperature, nine eight point six Fahrenheit.");
+        talk.Go("nine eight point six").Said.ShouldBe("Temperature, nine eight point six.");
     }
 
     [Fact]

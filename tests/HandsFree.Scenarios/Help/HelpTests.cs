@@ -86,7 +86,7 @@ public sealed partial class HelpTests
     [Fact]
     public void The_card_s_tones_are_those_of_the_program()
     {
-        Enum.GetValues<Tone>().Length.ShouldBe(2, "a new tone stands on the card");
+        Enum.GetValues<Tone>().Length.ShouldBe(5, "a new tone stands on the card");
         Pitch(Tones.Of(Tone.CountBegins)).ShouldBeGreaterThan(Pitch(Tones.Of(Tone.CountEnds)));
         AideCard.Content.Back[0].Lines.Select(l => l.Say).Take(2).ShouldBe(["high tone", "low tone"]);
     }

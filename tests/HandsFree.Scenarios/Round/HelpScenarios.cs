@@ -19,7 +19,7 @@ public sealed class HelpScenarios
         rig.Run();
         string[] said = [.. rig.Said.SkipWhile(s => s != "Ready.").Skip(1)];
         said[0].ShouldBe(RoundHome.CallLight);
-        said[1].ShouldBe("Oxygen, eight two percent. Say the number again, digit by digit.");
+        said[1].ShouldBe("Oxygen, eight two. Say the number again, digit by digit.");
         rig.Events.OfType<ReportOpened>().ShouldHaveSingleItem().Urgency.ShouldBe(ReportUrgency.Now);
         rig.Events.OfType<RecheckAsked>().ShouldHaveSingleItem().Sign.ShouldBe(VitalSign.OxygenSaturation);
     }

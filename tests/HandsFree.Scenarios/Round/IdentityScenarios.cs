@@ -63,7 +63,7 @@ public sealed class IdentityScenarios
         rig.Run();
         rig.Events.OfType<ResidentIdentified>().ShouldHaveSingleItem().By.ShouldBe(SecondIdentifier.BandNumber);
         ReadingRecorded reading = rig.Readings.ShouldHaveSingleItem();
-        (reading.Confirmed.ReadBack.Text, reading.Confirmed.ReadBack.Understood.Heard.Typed).ShouldBe(("temperature, nine eight point six Fahrenheit", true));
+        (reading.Confirmed.ReadBack.Text, reading.Confirmed.ReadBack.Understood.Heard.Typed).ShouldBe(("temperature, nine eight point six", true));
     }
 
     [Theory]

@@ -100,7 +100,12 @@ internal sealed class SessionRig : IDisposable
     public ScriptedRecognizer? Engine { get; private set; }
 
     /// <summary>What the program said, in order.</summary>
-    public IEnumerable<string> Said => Notes.OfType<SessionNote.Said>().Select(n => n.Text);
+    public IEnumerable<string> Said => Notes.Select(n => n switch
+    {
+        SessionNote.Said said => said.Text,
+        SessionNote.Sounded { Tone: Core.Dialogue.Tone.Saved or Core.Dialogue.Tone.Ready } tone => $"{tone.Tone}.",
+        _ => null,
+    }).OfType<string>();
 
     /// <summary>The events in the journal, from the disk.</summary>
     public IReadOnlyList<JournalEvent> Events => 

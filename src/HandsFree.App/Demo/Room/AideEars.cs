@@ -54,7 +54,8 @@ internal sealed class AideEars : ISessionWatcher
                     said.Add(s.Text);
                     answered = true;
                     break;
-                case SessionNote.Sounded:
+                case SessionNote.Sounded s:
+                    said.AddRange(s.Tone == Core.Dialogue.Tone.Saved ? ["Saved."] : []);
                     answered = true;
                     break;
                 case SessionNote.Listens l:

@@ -75,8 +75,8 @@ internal sealed class Aide(DemoManifest manifest, ClipShelf clips, AideMind mind
     {
         bool done = Step switch
         {
-            DemoStep.Count { Breaths: not null } => breathsReadBack && prompt.Contains("Saved.", StringComparison.Ordinal),
-            DemoStep.Measure or DemoStep.Count or DemoStep.NotTaken => prompt.Contains("Saved.", StringComparison.Ordinal),
+            DemoStep.Count { Breaths: not null } => breathsReadBack && (prompt.Contains("Saved.", StringComparison.Ordinal) || prompt.Contains("Nothing open.", StringComparison.Ordinal)),
+            DemoStep.Measure or DemoStep.Count or DemoStep.NotTaken => prompt.Contains("Saved.", StringComparison.Ordinal) || prompt.Contains("Nothing open.", StringComparison.Ordinal),
             DemoStep.Guess => prompt.Contains("guess can't be saved", StringComparison.Ordinal),
             DemoStep.Chat => saidInStep.Count > 0,
             DemoStep.Wait s => prompt.Contains(s.Hears, StringComparison.Ordinal),

@@ -13,6 +13,9 @@ internal sealed record ResidentSet(Resident Resident)
     /// <summary>Saved readings and not-takens, oldest first.</summary>
     public ImmutableList<SavedItem> Saved { get; init; } = [];
 
+    /// <summary>How many of them were saved before this visit to the bed.</summary>
+    public int SavedBefore { get; init; }
+
     /// <summary>Rechecks that wait, in the order in which they were asked for.</summary>
     public ImmutableList<WaitingRecheck> Waiting { get; init; } = [];
 

@@ -33,6 +33,9 @@ internal abstract record Stage(StateKind Kind)
 
     public sealed record AwaitingName(Resident Resident) : Stage(StateKind.AwaitingName)
     {
+        /// <summary>The birthday that was said with the place, or null; it counts once the name is agreed.</summary>
+        public Meanings.Meaning.BirthDate? Born { get; init; }
+
         /// <summary>Said before the name: away, moved here lately; or empty.</summary>
         public string Note { get; init; } = "";
     }

@@ -69,6 +69,11 @@ internal static class Always
         return turn.Say(turn.Meant<Meaning.Command>().Word == CommandWord.Help ? Sentence.Join(CannotCall, answer) : answer);
     }
 
+    /// <summary>What was typed and is not understood gets an answer; what was spoken and asked for by nothing is chat (safety 4).</summary>
+    public static Turn Unknown(Turn turn) => turn.Event is DialogueEvent.NotAReading { Typed: true }
+        ? turn.Say("Not understood. Options tells what can be said.")
+        : turn;
+
     /// <summary>Says the state's prompt again.</summary>
     public static Turn Repeat(Turn turn) => turn.Say(Prompts.For(turn.State.Stage with { Asked = 0 }, turn.Parts, turn.State));
 

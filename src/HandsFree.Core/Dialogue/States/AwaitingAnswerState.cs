@@ -39,6 +39,8 @@ internal static class AwaitingAnswerState
         { Question: Question.Unwell } => Unwelling.Answered(turn, yes),
         { Question: Question.SecondPerson } => PostureTest.Answered(turn, yes),
         { Question: Question.Worried } when yes => turn.OpenReport(ReportUrgency.ThisShift, "the aide is worried", "aide-worried").Save(),
+        { Question: Question.WrongResident } when yes => Undoing.TakeBackVisit(turn),
+        { Question: Question.WrongResident } => turn.Go(turn.Set.Base()).Say("It stays."),
         { Question: Question.Worried } => turn.Go(turn.Set.Base()).Say("All right."),
         var stage => throw new InvalidOperationException($"{stage.Question} waits for nothing"),
     };

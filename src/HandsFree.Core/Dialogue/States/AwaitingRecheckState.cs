@@ -21,9 +21,10 @@ internal static class AwaitingRecheckState
         .On(Trigger.TimerElapsed, "the rest is over: ask for it", RestOver, StateKind.AwaitingRecheck, StateKind.Ready)
         .On(Trigger.Repeat, "say what to do", Always.Repeat, StateKind.AwaitingRecheck)
         .On([Trigger.Cancel, Trigger.GoBack], "later", Later, StateKind.Ready)
+        .On(Trigger.NotAReading, "typed: say so; chat: nothing", Always.Unknown, StateKind.AwaitingRecheck)
         .Ignore(
             Trigger.Yes, Trigger.No, Trigger.Correction, Trigger.CountSaid, Trigger.Continue, Trigger.NextOrPrevious, Trigger.BirthDate,
-            Trigger.BandNumber, Trigger.Query, Trigger.NotAReading, Trigger.Played);
+            Trigger.BandNumber, Trigger.Query, Trigger.Played);
 
     private static Turn Value(Turn turn) =>
         turn.OfferNumber(turn.Stage<Stage.AwaitingRecheck>().Sign, turn.Meant<Meaning.ValueAlone>().Number, Circumstances.Unsaid, null);

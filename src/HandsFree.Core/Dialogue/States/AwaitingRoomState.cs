@@ -37,6 +37,11 @@ internal static class AwaitingRoomState
     {
         if (turn.Stage<Stage.AwaitingRoom>().Quiet)
         {
+            if (turn.Event is DialogueEvent.NotAReading { Typed: true })
+            {
+                return Always.Unknown(turn);
+            }
+
             return turn;
         }
 

@@ -18,10 +18,11 @@ internal static class CountingState
         .On([Trigger.Cancel, Trigger.GoBack], "leave open", Always.Cancel, StateKind.Ready, StateKind.AwaitingRecheck)
         .On(Trigger.NextResident, "leave open, leave the resident", Always.NextResident, StateKind.AwaitingRoom)
         .On(Trigger.Place, "leave open, leave the resident", Always.Place, StateKind.AwaitingName, StateKind.AwaitingRoom)
+        .On(Trigger.NotAReading, "typed: say so; chat: nothing", Always.Unknown, StateKind.Counting)
         .Ignore(
             Trigger.AboutRound, Trigger.Yes, Trigger.No, Trigger.Correction, Trigger.Qualifier,
             Trigger.Hedge, Trigger.Repeat, Trigger.Pause, Trigger.Continue, Trigger.Undo, Trigger.NextOrPrevious, Trigger.BirthDate,
-            Trigger.BandNumber, Trigger.Query, Trigger.Worried, Trigger.NotPossible, Trigger.NotAReading, Trigger.NothingHeard,
+            Trigger.BandNumber, Trigger.Query, Trigger.Worried, Trigger.NotPossible, Trigger.NothingHeard,
             Trigger.PartOfAReading);
 
     private static Turn Begun(Turn turn)

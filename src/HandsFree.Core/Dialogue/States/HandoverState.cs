@@ -16,11 +16,12 @@ internal static class HandoverState
         .On(Trigger.Repeat, "answer again", turn => Handovers.Answer(turn, new Meaning.Query(QueryKind.Repeat, null)), StateKind.Handover)
         .On(Trigger.Place, "find the resident, say the name", Always.Place, StateKind.AwaitingName, StateKind.AwaitingRoom)
         .On([Trigger.Goodbye, Trigger.Cancel, Trigger.GoBack], "leave the handover", AwaitingNameState.Back, StateKind.AwaitingRoom)
+        .On(Trigger.NotAReading, "typed: say so; chat: nothing", Always.Unknown, StateKind.Handover)
         .Ignore(
             Trigger.AboutRound, Trigger.Reading, Trigger.ValueAlone, Trigger.Yes, Trigger.No, Trigger.Correction, Trigger.CountSaid, Trigger.Qualifier,
             Trigger.StartCount, Trigger.Seconds, Trigger.Uneven, Trigger.NotTaken, Trigger.Hedge, Trigger.Pause, Trigger.Continue,
             Trigger.NextResident, Trigger.Undo, Trigger.BirthDate, Trigger.BandNumber, Trigger.Worried, Trigger.NotPossible,
-            Trigger.NotAReading, Trigger.NothingHeard, Trigger.PartOfAReading, Trigger.TimerElapsed, Trigger.Played);
+            Trigger.NothingHeard, Trigger.PartOfAReading, Trigger.TimerElapsed, Trigger.Played);
 
     private static Turn Move(Turn turn)
     {

@@ -26,7 +26,7 @@ internal static class LockedState
     {
         bool locks = page.State is not (StateKind.Saving or StateKind.NotSaved or StateKind.Ended or StateKind.Locked);
         Page decided = locks ? page.On(Trigger.LockDue, "leave the resident, lock", Lock, StateKind.Locked) : page;
-        Trigger[] others = [Trigger.LockDue, Trigger.Unlocked, Trigger.UnlockRefused, Trigger.BedAlone];
+        Trigger[] others = [Trigger.LockDue, Trigger.Unlocked, Trigger.UnlockRefused, Trigger.BedAlone, Trigger.WrongResident];
         return decided.Ignore([.. others.Where(trigger => !decided.Rows.ContainsKey(trigger))]);
     }
 

@@ -25,6 +25,7 @@ internal static class Measuring
         .On(Trigger.NotTaken, "read back", NotTaken, StateKind.AwaitingNotTaken)
         .On(Trigger.Worried, "ask whether to report", Worried, StateKind.AwaitingAnswer)
         .On(Trigger.Undo, "name the last saved, ask", Undoing.Ask, [StateKind.AwaitingUndo, page.State])
+        .On(Trigger.WrongResident, "ask whether this visit is taken back", Undoing.AskWrongResident, StateKind.AwaitingAnswer, StateKind.AwaitingRoom)
         .On(Trigger.Pause, "wait", Always.Pause, StateKind.Paused)
         .On(Trigger.NextResident, "leave the resident", Always.NextResident, StateKind.AwaitingRoom)
         .On(Trigger.Place, "leave the resident, find the next", Always.Place, StateKind.AwaitingName, StateKind.AwaitingRoom)

@@ -43,8 +43,8 @@ internal static class NotSavedState
             return kept.Go(stage.After);
         }
 
-        SavedItem? item = turn.Set.Saved.LastOrDefault(s => lost.Contains(s.Events[0]));
+        SavedItem? item = turn.State.Set?.Saved.LastOrDefault(s => lost.Contains(s.Events[0]));
         Turn back = (stage.BeforeUndo ?? item?.Before) is { } before ? kept.With(before) : kept;
-        return back.Go(back.Set.Base());
+        return back.Go(back.State.Set?.Base() ?? new Stage.AwaitingRoom());
     }
 }

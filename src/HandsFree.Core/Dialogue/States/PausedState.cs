@@ -8,11 +8,12 @@ internal static class PausedState
         .On(Trigger.Continue, "go on at the same question; after a long pause the name again", Continue, [.. Returns])
         .On(Trigger.NextResident, "leave the resident", Always.NextResident, StateKind.AwaitingRoom)
         .On(Trigger.Place, "leave the resident, find the next", Always.Place, StateKind.AwaitingName, StateKind.AwaitingRoom)
+        .On(Trigger.NotAReading, "typed: say so; chat: nothing", Always.Unknown, StateKind.Paused)
         .Ignore(
             Trigger.AboutRound, Trigger.Reading, Trigger.ValueAlone, Trigger.Yes, Trigger.No, Trigger.Correction, Trigger.CountSaid, Trigger.Qualifier,
             Trigger.StartCount, Trigger.Seconds, Trigger.Uneven, Trigger.NotTaken, Trigger.Hedge, Trigger.Repeat, Trigger.GoBack,
             Trigger.Cancel, Trigger.Pause, Trigger.Undo, Trigger.NextOrPrevious, Trigger.BirthDate, Trigger.BandNumber, Trigger.Query,
-            Trigger.Worried, Trigger.NotPossible, Trigger.NotAReading, Trigger.NothingHeard, Trigger.PartOfAReading, Trigger.TimerElapsed,
+            Trigger.Worried, Trigger.NotPossible, Trigger.NothingHeard, Trigger.PartOfAReading, Trigger.TimerElapsed,
             Trigger.Played);
 
     private static StateKind[] Returns =>

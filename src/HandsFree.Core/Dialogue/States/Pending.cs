@@ -10,25 +10,27 @@ internal static class Pending
     private static StateKind[] Offered =>
     [
         StateKind.AwaitingConfirmation, StateKind.AwaitingSayingAgain, StateKind.AwaitingValue, StateKind.Ready, StateKind.AwaitingRecheck,
+        StateKind.AwaitingAnswer,
     ];
 
     public static Page WithPending(this Page page) => page
         .WithTries(StateKind.Ready, StateKind.AwaitingRecheck)
         .On(Trigger.No, "discard, ask for the value", No, page.State, StateKind.AwaitingValue, StateKind.Ready, StateKind.AwaitingRecheck)
-        .On(Trigger.Correction, "discard, read the new value back", Correct, [.. Offered, StateKind.AwaitingAnswer])
-        .On(Trigger.Reading, "the same sign: as a value; else this one first", Reading, [.. Offered, StateKind.Saving, StateKind.AwaitingAnswer])
+        .On(Trigger.Correction, "discard, read the new value back", Correct, Offered)
+        .On(Trigger.Reading, "the same sign: as a value; else this one first", Reading, [.. Offered, StateKind.Saving])
         .On(Trigger.Qualifier, "add, read back again", turn => Qualify(turn, turn.Meant<Meaning.Qualifier>().How), page.State)
         .On(Trigger.Uneven, "add, read back again", turn => Qualify(turn, new Circumstances { Uneven = true }), page.State)
         .On(Trigger.NotPossible, "ask again, leave open after three", turn => turn.TryAgain("That is not possible."), page.State, StateKind.Ready, StateKind.AwaitingRecheck)
         .On(Trigger.Hedge, "refuse the guess", Hedge, page.State, StateKind.Ready, StateKind.AwaitingRecheck)
         .On(Trigger.NotTaken, "discard, read back not taken", NotTaken, StateKind.AwaitingNotTaken)
         .On(Trigger.Repeat, "read back again", Always.Repeat, page.State)
-        .On([Trigger.Cancel, Trigger.GoBack], "discard", Always.Cancel, StateKind.Ready, StateKind.AwaitingRecheck)
+        .On([Trigger.Cancel, Trigger.Undo], "discard", Always.Cancel, StateKind.Ready, StateKind.AwaitingRecheck)
+        .On(Trigger.GoBack, "discard, ask for the value", Anew, StateKind.AwaitingValue)
         .On(Trigger.NextResident, "discard, leave the resident", Always.NextResident, StateKind.AwaitingRoom)
         .On(Trigger.Place, "discard, leave the resident", Always.Place, StateKind.AwaitingName, StateKind.AwaitingRoom)
         .On(Trigger.Pause, "wait", Always.Pause, StateKind.Paused)
         .On([Trigger.StartCount, Trigger.Seconds], "discard, begin a count", CountStart.Begin, StateKind.Counting)
-        .On([Trigger.Undo, Trigger.Worried], "this one first", Always.AnswerFirst, page.State)
+        .On(Trigger.Worried, "this one first", Always.AnswerFirst, page.State)
         .Ignore(
             [
                 .. page.State == StateKind.AwaitingConfirmation ? new[] { Trigger.ValueAlone } : [], Trigger.AboutRound, Trigger.CountSaid, Trigger.Continue,
@@ -72,6 +74,15 @@ internal static class Pending
         {
             Tries = turn.State.Stage.Tries,
         });
+    }
+
+    // A step back, and no refusal of the value.
+    private static Turn Anew(Turn turn)
+    {
+        (ReadBack waiting, string? amends) = turn.Waiting();
+        Reading reading = waiting.Reading;
+        return turn.Discard(waiting.Understood, waiting.Text, "go back")
+            .Ask(new Stage.AwaitingValue(reading.Value.Sign, new Circumstances { CountedSeconds = reading.How.CountedSeconds }, WhyAsked.Refused, null, amends));
     }
 
     private static Turn Correct(Turn turn)

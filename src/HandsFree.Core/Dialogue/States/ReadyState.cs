@@ -23,10 +23,12 @@ internal static class ReadyState
             StateKind.Ready)
         .On(Trigger.TimerElapsed, "the rest is over: say so", RestClock.Over, StateKind.Ready)
         .On(Trigger.Repeat, "say the last saved", RepeatLast, StateKind.Ready)
-        .On([Trigger.Cancel, Trigger.GoBack], "nothing is open", turn => turn.Say("Nothing is open."), StateKind.Ready)
+        .On(Trigger.Cancel, "nothing is open", turn => turn.Say(turn.Set.Saved.Count > 0 ? "Nothing is open. To take back the last value, say undo." : "Nothing is open."), StateKind.Ready)
+        .On(Trigger.GoBack, "name the last saved, ask", Undoing.Ask, StateKind.AwaitingUndo, StateKind.Ready)
+        .On(Trigger.NotAReading, "typed: say so; chat: nothing", Always.Unknown, StateKind.Ready)
         .Ignore(
             Trigger.Yes, Trigger.No, Trigger.Correction, Trigger.CountSaid, Trigger.Continue, Trigger.NextOrPrevious, Trigger.BirthDate,
-            Trigger.BandNumber, Trigger.Query, Trigger.NotAReading, Trigger.Played);
+            Trigger.BandNumber, Trigger.Query, Trigger.Played);
 
     // In a posture test the program says by itself what comes next.
     private static Turn Lead(Turn turn) => turn.State.Stage.Asked > 0 || turn.State.Stage.Silent || turn.Set.Posture != PostureStep.None ? turn : Leading.Next(turn);

@@ -28,8 +28,15 @@ internal static class SavingState
             return kept;
         }
 
-        Turn said = kept.Go(stage.After).Say(stage.Text);
+        Turn said = Tell(kept.Go(stage.After), stage);
         return stage.After is Stage.Ended ? said.Do(new Effect.End()) : said;
+    }
+
+    // The word is on the screen; it is spoken where more is to be said (the tone alone says less, and sooner).
+    private static Turn Tell(Turn turn, Stage.Saving stage)
+    {
+        Turn told = stage.Text == Recorded.Saved ? turn.Do(new Effect.Play(Tone.Saved)) : turn.Say(stage.Text);
+        return told with { State = told.State with { Notice = "saved", LastSaid = told.State.LastSaid } };
     }
 
     private static Turn Failed(Turn turn)
@@ -42,7 +49,7 @@ internal static class SavingState
         }
 
         Turn gone = turn with { State = turn.State with { Writing = turn.State.Writing.Remove(batch) } };
-        return gone.Ask(new Stage.NotSaved(stage.Events, stage.Text, stage.After) { BeforeUndo = stage.BeforeUndo });
+        return gone.Do(new Effect.Play(Tone.NotSaved)).Ask(new Stage.NotSaved(stage.Events, stage.Text, stage.After) { BeforeUndo = stage.BeforeUndo });
     }
 
     private static Turn Stop(Turn turn)

@@ -62,7 +62,7 @@ internal static class Doubt
         // Read back before anything is kept: only what the engine itself called doubtful is held back.
         Meaning.NotTaken => 0,
         // The round or the resident is left, with all that is open: in noise a reading whose end was covered became "goodbye".
-        Meaning.Command { Word: CommandWord.Goodbye or CommandWord.NextResident or CommandWord.Done } => settings.CautionMargin,
+        Meaning.Command { Word: CommandWord.Goodbye or CommandWord.NextResident or CommandWord.Done or CommandWord.WrongResident } => settings.CautionMargin,
         Meaning.Place when state.Set is not null => settings.CautionMargin,
         _ => settings.DoubtMargin,
     };

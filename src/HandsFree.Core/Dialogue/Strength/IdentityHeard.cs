@@ -25,7 +25,7 @@ internal static class IdentityHeard
 
         Possible<Meaning>[] weighed = [.. Placed(roster, said.Alternatives)
             .GroupBy(p => Same(roster, p.Value))
-            .Select(g => new Possible<Meaning>(g.Key is Meaning.Place ? g.Key : g.MaxBy(p => p.Probability).Value, g.Sum(p => p.Probability)))
+            .Select(g => new Possible<Meaning>(g.Key is Meaning.Place { Born: null } ? g.Key : g.MaxBy(p => p.Probability).Value, g.Sum(p => p.Probability)))
             .OrderByDescending(p => p.Probability)];
         if (weighed.Length == 0 || weighed[0].Value is not (Meaning.Place or Meaning.BirthDate))
         {
@@ -58,7 +58,7 @@ internal static class IdentityHeard
     /// <summary>What answers have in common that lead to the same.</summary>
     private static Meaning Same(Roster roster, Meaning meaning) => meaning switch
     {
-        Meaning.Place place when roster.At(place.Room, place.Bed) is [var only] => new Meaning.Place(place.Room, only.Bed),
+        Meaning.Place place when roster.At(place.Room, place.Bed) is [var only] => place with { Bed = only.Bed, Born = place.Born is { } born ? born with { Year = null } : null },
         Meaning.BirthDate date => date with { Year = null },
         _ => meaning,
     };

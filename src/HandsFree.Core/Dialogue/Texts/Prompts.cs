@@ -5,14 +5,14 @@ using HandsFree.Core.Residents;
 
 namespace HandsFree.Core.Dialogue;
 
-/// <summary>What each state says. The first try is short, the second gives an example, the third lists what can be said.</summary>
+/// <summary>What each state says. The first try is short, the second gives an example. What can be said is listed on "options" alone.</summary>
 internal static class Prompts
 {
     public static string For(Stage stage, Parts parts, DialogueState state) => Sentence.Join(Room(stage, state), stage.Asked switch
     {
         0 => First(stage, parts),
         1 => Second(stage, parts),
-        _ => Third(stage, parts, state),
+        _ => Third(stage, parts),
     });
 
     /// <summary>"You can say" with what the state's grammar offers; empty where the grammar offers nothing.</summary>
@@ -73,13 +73,7 @@ internal static class Prompts
         _ => First(stage, parts),
     };
 
-    private static string Third(Stage stage, Parts parts, DialogueState state)
-    {
-        string options = Options(Listens.For(state with { Stage = stage }), parts.Settings);
-        return options.Length == 0 ? Second(stage, parts) : Sentence.Join(Third(stage, parts), options);
-    }
-
-    // What is still needed to answer, before the list.
+    // What is needed to answer, and how to hear more.
     private static string Third(Stage stage, Parts parts) => stage switch
     {
         Stage.AwaitingConfirmation s => Sentence.Capital(s.ReadBack.Text) + ".",
@@ -87,7 +81,7 @@ internal static class Prompts
         Stage.AwaitingNotTaken s => Sentence.Capital(s.ReadBack) + ".",
         Stage.AwaitingAnswer s => s.Text,
         Stage.AwaitingUndo s => $"Remove {s.Item.Text}?",
-        _ => "",
+        _ => Second(stage, parts),
     };
 
     // A place that this home has.

@@ -14,6 +14,22 @@ public static class ReadBackTexts
         return string.Join(", ", new[] { text }.Concat(Circumstances(reading.How)));
     }
 
+    /// <summary>The same without the unit where it is the usual one: what deviates is said.</summary>
+    /// <param name="reading">The reading.</param>
+    /// <param name="weight">The home's unit of weight.</param>
+    internal static string InShort(Reading reading, WeightUnit weight)
+    {
+        bool usual = reading.Value is OxygenSaturation or BodyTemperature { Unit: TemperatureUnit.Fahrenheit } || (reading.Value is BodyWeight w && w.Unit == weight);
+        string text = $"{SignNames.Of(reading.Value.Sign)}, {(usual ? NumberAlone(reading.Value) : Number(reading))}";
+        return string.Join(", ", new[] { text }.Concat(Circumstances(reading.How)));
+    }
+
+    private static string NumberAlone(Quantity value)
+    {
+        string[] words = Value(value).Split(' ');
+        return string.Join(' ', words[..^1]);
+    }
+
     /// <summary>The number alone with its unit, digit by digit.</summary>
     internal static string Value(Quantity value) => value switch
     {

@@ -21,6 +21,14 @@ internal static class RoundOrderTexts
         return Sentence.Join(Late(turn), next);
     }
 
+    /// <summary>The next one alone.</summary>
+    public static string NextOne(Turn turn)
+    {
+        string? here = turn.State.Set?.Resident.Id;
+        IReadOnlyList<Resident> order = RoundOrder.Of(turn.Parts.Roster, r => Open(turn, r), r => turn.State.Left.ContainsKey(r.Id));
+        return order.FirstOrDefault(r => r.Id != here) is { } next ? $"Next: {Place(turn.Parts.Roster, next)}." : "Nobody is left in the round.";
+    }
+
     private static IReadOnlyList<VitalSign> Open(Turn turn, Resident resident)
     {
         ResidentSet set = turn.State.Set is { } here && here.Resident.Id == resident.Id ? here : turn.SetOf(resident);

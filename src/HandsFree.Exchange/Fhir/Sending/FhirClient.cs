@@ -96,7 +96,7 @@ public sealed class FhirClient(HttpClient http, Uri server, string? token, TimeP
         {
             return (Reader.DeserializeResource(Encoding.UTF8.GetString(content)), null);
         }
-        catch (Exception wrong) when (wrong is DeserializationFailedException or JsonException)
+        catch (Exception wrong) when (wrong is DeserializationFailedException or JsonException or InvalidOperationException)
         {
             return (null, "half an answer, or one that is no FHIR");
         }

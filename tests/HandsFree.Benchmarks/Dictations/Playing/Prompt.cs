@@ -27,7 +27,7 @@ internal sealed partial record Prompt
 
     // Said beside a question, or without any; the aide needs to do nothing about it.
     private const string Remarks =
-        @"^(Ready|Saved|Cancelled|Removed|Noted|Uneven|All right|Goodbye|Not saved|Not sure|Not understood|Please answer|Left open)\.$"
+        @"^\((NotSaved)\)$|^(Nothing open|Ready|Saved|Cancelled|Removed|Noted|Uneven|All right|Goodbye|Not saved|Not sure|Not understood|Please answer|Left open)\.$"
         + @"|^(I heard nothing|I heard only a part|That does not match|Agreeing is not enough|That is not possible|That is another number|A guess can't be saved)\.$"
         + @"|^Count, or measure again\.$|^Yes or no\?$|^Room \d+( bed [A-D])?\.$| not taken yet|^Tell the nurse (before you leave|this shift): |^Open from before: | again in .+\.$|^Rechecks? waits?: |^Is that what you said\?$|^Was that you\?$|^Look first\.$|^Example: |^Or say band and its number\.$"
         + @"|^Use the call light now\.$|^Tell the nurse (before you leave|this shift)\.$|^I cannot call\.$|^Use the call light\.$|^Do not use (the left|the right|this) arm\.$"
@@ -81,7 +81,12 @@ internal sealed partial record Prompt
     /// <summary>Understands a text.</summary>
     public static Prompt Of(string text)
     {
-        string plain = Prefix().Replace(text, "");
+        string plain = Prefix().Replace(text, "") switch
+        {
+            "(Saved)" => "Saved.",
+            "(Ready)" => "Ready.",
+            var words => words,
+        };
         Prompt prompt = new() { Text = text };
         List<string> strange = [];
         foreach (string sentence in SentenceEnd().Split(plain).Where(s => s.Length > 0))
@@ -96,7 +101,7 @@ internal sealed partial record Prompt
             }
         }
 
-        bool saved = plain.StartsWith("Saved.", StringComparison.Ordinal);
+        bool saved = plain.StartsWith("Saved.", StringComparison.Ordinal) || plain.StartsWith("Nothing open.", StringComparison.Ordinal);
         return prompt with
         {
             Saved = saved,

@@ -83,6 +83,9 @@ internal sealed class Talk
             case "nothing":
                 Happens(new DialogueEvent.NothingHeard(now));
                 break;
+            case "unknown":
+                Happens(new DialogueEvent.NotAReading(now) { Typed = true });
+                break;
             case "mumble":
                 Happens(new DialogueEvent.NotAReading(now));
                 break;
@@ -190,6 +193,8 @@ internal sealed class Talk
         string? line = effect switch
         {
             Effect.Say say => "tool: " + (Said = say.Text),
+            // What the tone stands for counts as said.
+            Effect.Play { Tone: Tone.Saved or Tone.Ready } play => $"      [tone {Said = $"{play.Tone}."}]",
             Effect.Play play => $"      [tone {play.Tone}]",
             Effect.Record record => $"      [journal: {string.Join(", ", record.Events.Select(Short))}]",
             Effect.StartTimer timer => $"      [timer {timer.Name}, {timer.After.TotalSeconds} s]",

@@ -105,7 +105,7 @@ internal sealed class TestServer : IAsyncDisposable
                 await Refuse(context, HttpStatusCode.UnprocessableEntity, "Observation.code: 8867-4 is not wanted here\u001b[31m");
                 return;
             case Behaviour.NoFhir:
-                await context.Response.WriteAsync("<html>please log in</html>");
+                await context.Response.WriteAsync(Posts % 2 == 0 ? "[1]" : "<html>please log in</html>");
                 return;
             case Behaviour.Redirects:
                 context.Response.Redirect("http://127.0.0.1:1/elsewhere");
