@@ -3,6 +3,7 @@ using HandsFree.Benchmarks.AllEngines;
 using HandsFree.Benchmarks.Calibrating;
 using HandsFree.Benchmarks.Comparing;
 using HandsFree.Benchmarks.Dictations;
+using HandsFree.Benchmarks.Exchanging;
 using HandsFree.Benchmarks.Hearing;
 using HandsFree.Benchmarks.Journals;
 using HandsFree.Benchmarks.Live;
@@ -39,4 +40,5 @@ return new RootCommand("HandsFree's measurements: speed, memory and errors are m
     SentencesCommand.Make(),
     SimulatedHomeCommand.Make(),
     HandoverSpeedCommand.Make(),
+    ExchangeSpeedCommand.Make(),
 }.Parse(args).Invoke();

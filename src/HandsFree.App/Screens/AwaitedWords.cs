@@ -12,7 +12,7 @@ internal static class AwaitedWords
         ListeningKind.Identity => "room and bed",
         ListeningKind.SecondIdentifier => "second identifier",
         ListeningKind.YesNo or ListeningKind.Confirmation => "yes or no",
-        ListeningKind.NowOrBefore => "just now, or before",
+        ListeningKind.NowOrBefore => "yes, or before",
         ListeningKind.Readings => "readings",
         ListeningKind.Value => "the value",
         ListeningKind.Count => listening.AnswerAwaited ? "the count" : "count",

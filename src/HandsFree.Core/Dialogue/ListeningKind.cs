@@ -18,7 +18,7 @@ public enum ListeningKind
     /// <summary>Yes and no, commands.</summary>
     YesNo,
 
-    /// <summary>"Now" and "before", yes and no, commands.</summary>
+    /// <summary>Yes and no, "before" for no, commands.</summary>
     NowOrBefore,
 
     /// <summary>Readings, qualifiers, not taken, guesses, counting, commands; with an awaited sign also its bare value.</summary>

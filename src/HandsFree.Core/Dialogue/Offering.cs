@@ -21,7 +21,7 @@ internal static class Offering
         ResidentSet set = turn.Set;
         Understood understood = turn.Understand(reading, corrects);
         return set.StoppedAt is not null && !set.Late
-            ? turn.Ask(new Stage.AwaitingAnswer(Question.TakenJustNow, "Taken just now? Say now or before.")
+            ? turn.Ask(new Stage.AwaitingAnswer(Question.TakenJustNow, "Taken since you came back? Say yes or before.")
             {
                 Understood = understood,
                 Said = turn.Said,

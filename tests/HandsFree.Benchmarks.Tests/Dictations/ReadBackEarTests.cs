@@ -40,7 +40,7 @@ public sealed class ReadBackEarTests
     [InlineData("Not sure. Say the digits, one by one.", "Digits")]
     [InlineData("Say the blood pressure.", "Value")]
     [InlineData("Blood pressure, refused.", "NotTaken")]
-    [InlineData("Please answer. Taken just now? Say now or before.", "JustNow")]
+    [InlineData("Please answer. Taken since you came back? Say yes or before.", "JustNow")]
     [InlineData("Short of breath?", "Symptom")]
     [InlineData("How many?", "Count")]
     [InlineData("(CountBegins)", "Counting")]

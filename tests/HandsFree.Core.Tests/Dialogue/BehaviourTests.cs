@@ -168,14 +168,13 @@ public sealed class BehaviourTests
     }
 
     [Theory] // Source: safety.md 6.
-    [InlineData("now", false)]
     [InlineData("yes", false)]
     [InlineData("before", true)]
     [InlineData("no", true)]
     public void Taken_now_or_before_is_answered_with_these_words_too(string answer, bool late)
     {
         Talk talk = Talk.WithMary().Go("stop", "(after 3 min)", "continue", "yes", "march third", "pulse seventy two");
-        talk.Said.ShouldBe("Taken just now? Say now or before.");
+        talk.Said.ShouldBe("Taken since you came back? Say yes or before.");
         talk.Go(answer, "yes").Journal.OfType<ReadingRecorded>().ShouldHaveSingleItem().Confirmed.By.Late.ShouldBe(late);
     }
 

@@ -17,7 +17,7 @@ public sealed class DevelopersPageTests
         int from = page.IndexOf(Begin, StringComparison.Ordinal) + Begin.Length;
         int to = page.IndexOf(End, StringComparison.Ordinal);
         string diagram = "```mermaid\n" + DialogueDiagram.Mermaid().ReplaceLineEndings("\n").TrimEnd('\n') + "\n```\n";
-        if (Environment.GetEnvironmentVariable("UPDATE_GOLDEN") == "1")
+        if (Golden.Updates)
         {
             File.WriteAllText(path, page[..from] + diagram + page[to..]);
             return;

@@ -80,4 +80,11 @@ public sealed class LeavingTests
     [Fact]
     public void The_example_is_a_place_that_the_home_has() =>
         new Talk().Go("(mumble)").Said.ShouldBe("Not understood. Say room and bed. Example: room 12, bed B.");
+
+    [Fact]
+    public void Goodbye_names_the_places_and_what_the_nurse_must_be_told()
+    {
+        Talk talk = Talk.WithMary().Go("respirations six", "six", "yes", "room four", "yes", "january ninth", "pulse seventy two", "yes", "goodbye");
+        talk.Said.ShouldBe("Open: room 4 and room 12 bed B. Tell the nurse before you leave: room 12 bed B, respirations. Goodbye.");
+    }
 }

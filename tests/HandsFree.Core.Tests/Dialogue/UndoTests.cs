@@ -119,7 +119,7 @@ public sealed class UndoTests
     {
         Talk talk = Talk.WithMary().Go("pulse seventy two", "yes", "stop").Go(Mary).Go("undo", "yes", "pulse seventy three");
 
-        talk.Said.ShouldBe("Taken just now? Say now or before.");
+        talk.Said.ShouldBe("Taken since you came back? Say yes or before.");
     }
 
     [Fact]

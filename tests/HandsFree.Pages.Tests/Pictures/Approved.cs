@@ -1,3 +1,4 @@
+using HandsFree.TestKit;
 using System.Runtime.CompilerServices;
 using Xunit;
 
@@ -12,7 +13,7 @@ internal static class Approved
     public static void Match(string picture, string name, [CallerFilePath] string file = "")
     {
         string approved = Path.Combine(Path.GetDirectoryName(file)!, "Approved", name + ".png");
-        if (Environment.GetEnvironmentVariable("UPDATE_GOLDEN") == "1")
+        if (Golden.Updates)
         {
             Directory.CreateDirectory(Path.GetDirectoryName(approved)!);
             File.Copy(picture, approved, overwrite: true);

@@ -5,14 +5,13 @@ using Xunit;
 
 namespace HandsFree.Scenarios.Demo;
 
-/// <summary>A whole short demo under strace: no socket of the internet is opened. scripts/no-network.sh does the same with the long one,
-/// which lasts long enough for what a library does on its own after a while.</summary>
+/// <summary>A whole short demo with the default engine under strace: no socket of the internet is opened. scripts/no-network.sh does the same
+/// with the long one, which lasts long enough for what a library does on its own after a while; .ci/run runs it.</summary>
 public sealed class NoNetworkTests
 {
     [Fact]
     public async Task A_demo_opens_no_socket_of_the_internet()
     {
-        SphinxHere.Needed();
         Assert.SkipUnless(OperatingSystem.IsLinux() && await Traces(), "strace is not here, or tracing is not permitted");
         using TemporaryHome home = new();
         using ShortShift shift = new();
@@ -28,7 +27,7 @@ public sealed class NoNetworkTests
             },
             "-f", "-qq", "-e", "trace=socket,execve", "-o", log,
             Environment.GetEnvironmentVariable("DOTNET_HOST_PATH") ?? "dotnet", "exec", typeof(App.Commands.CommandLine).Assembly.Location,
-            "demo", "--fast", "--engine", "sphinx", "--home", home.At("made-up"));
+            "demo", "--fast", "--home", home.At("made-up"));
 
         code.ShouldBeLessThan(2, output); // whether all was heard right is another test's question
         string[] calls = await File.ReadAllLinesAsync(log, TestContext.Current.CancellationToken);

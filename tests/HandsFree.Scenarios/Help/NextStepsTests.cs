@@ -18,6 +18,8 @@ public sealed class NextStepsTests
         IReadOnlyList<string> steps = NextSteps.Of([.. AllWell, new("journal", CheckState.Failed, "entry 3 was changed")]);
 
         steps.ShouldBe(["mend \"journal\": entry 3 was changed"]);
+        NextSteps.Of([.. AllWell.Select(r => r with { State = CheckState.Warning }), new("journal", CheckState.Failed, "entry 3 was changed")])[0]
+            .ShouldBe("mend \"journal\": entry 3 was changed");
     }
 
     [Fact]

@@ -92,9 +92,9 @@ public sealed class HelpScenarios
     public void Item_6_stop_silences_and_the_first_reading_after_it_may_be_late()
     {
         using SessionRig rig = RoundHome.Rig().Types([.. RoundHome.Mary, "stop"])
-            .TypesAfter(TimeSpan.FromMinutes(3), "continue").Types("yes", "0303", "pulse 72", "before", "yes", "respirations 16", "now", "yes");
+            .TypesAfter(TimeSpan.FromMinutes(3), "continue").Types("yes", "0303", "pulse 72", "before", "yes", "respirations 16", "yes", "yes");
         rig.Run();
-        rig.Said.ShouldContain("Taken just now? Say now or before.");
+        rig.Said.ShouldContain("Taken since you came back? Say yes or before.");
         Core.Observations.Attribution[] by = [.. rig.Readings.Select(r => r.Confirmed.By)];
         by.Select(b => b.Late).ShouldBe([true, false]);
         (by[0].EnteredAt - by[0].MeasuredAt).ShouldBeGreaterThan(TimeSpan.FromMinutes(3));

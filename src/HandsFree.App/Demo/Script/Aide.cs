@@ -119,7 +119,7 @@ internal sealed class Aide(DemoManifest manifest, ClipShelf clips, AideMind mind
         {
             _ when asksName => prompt.Contains(name, StringComparison.OrdinalIgnoreCase),
             _ when Step is DemoStep.NotTaken missing => Plain(prompt).Contains(Plain(clips.Named(missing.Say).Text), StringComparison.Ordinal),
-            _ when prompt.Contains("Try again", StringComparison.Ordinal) || prompt.Contains("just now", StringComparison.Ordinal)
+            _ when prompt.Contains("Try again", StringComparison.Ordinal) || prompt.Contains("came back", StringComparison.Ordinal)
                 || prompt.Contains("second person", StringComparison.Ordinal) => true,
             _ when prompt.Length == 0 || prompt.Contains("You can say", StringComparison.Ordinal) => null,
             _ => false,

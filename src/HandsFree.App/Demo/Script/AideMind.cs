@@ -37,12 +37,16 @@ internal sealed class AideMind(ListeningGrammars grammars)
 
     /// <summary>Whether a prompt reads this back. The minutes of standing are the program's own clock; she does not say them.</summary>
     public static bool IsReadBackOf(string prompt, Reading reading) => StandingMinutes.Any(minutes =>
-        prompt.Contains(ReadBackTexts.Of(reading with { How = reading.How with { MinutesStanding = minutes } }) + ".", StringComparison.OrdinalIgnoreCase));
+        prompt.Contains(Heard(reading with { How = reading.How with { MinutesStanding = minutes } }) + ".", StringComparison.OrdinalIgnoreCase));
 
     /// <summary>Whether a prompt reads back the right number, and more about it than was said.</summary>
     public static bool AddsToReadBackOf(string prompt, Reading reading) =>
-        prompt.Contains(ReadBackTexts.Of(reading with { How = Circumstances.Unsaid }) + ",", StringComparison.OrdinalIgnoreCase)
+        prompt.Contains(Heard(reading with { How = Circumstances.Unsaid }) + ",", StringComparison.OrdinalIgnoreCase)
         && !IsReadBackOf(prompt, reading);
+
+    // The usual unit and room air are not said.
+    private static string Heard(Reading reading) => ReadBackTexts.InShort(
+        reading with { How = reading.How with { Oxygen = reading.How.Oxygen is { IsRoomAir: true } ? null : reading.How.Oxygen } }, Core.Quantities.WeightUnit.Pounds);
 
     private Meaning? Meaning(string text)
     {

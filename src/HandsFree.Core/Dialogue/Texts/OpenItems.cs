@@ -11,9 +11,23 @@ internal static class OpenItems
 {
     private const int Most = 3;
 
-    /// <summary>Of everybody who was begun in this round.</summary>
-    public static string Of(Turn turn) =>
-        Sentence.Join([.. turn.State.Left.Values.OrderBy(s => s.Resident.Room).ThenBy(s => s.Resident.Bed, StringComparer.Ordinal).Select(s => Of(turn, s))]);
+    /// <summary>Of everybody who was begun in this round; where it is more than one, the places alone, for each was named when she was left,
+    /// and what the nurse must be told.</summary>
+    public static string Of(Turn turn)
+    {
+        List<ResidentSet> open = [.. turn.State.Left.Values.OrderBy(s => s.Resident.Room).ThenBy(s => s.Resident.Bed, StringComparer.Ordinal).Where(s => Of(turn, s).Length > 0)];
+        if (open.Count < 2)
+        {
+            return open.Count == 0 ? "" : Of(turn, open[0]);
+        }
+
+        List<Report> untold = [.. Untold(turn).Where(r => open.Any(s => s.Resident.Id == r.Resident))];
+        IEnumerable<string> tell = open.Select(s => (s.Resident, Reports: untold.FindAll(r => r.Resident == s.Resident.Id))).Where(t => t.Reports.Count > 0)
+            .Select(t => $"{Sentence.Small(HandoverTexts.Place(t.Resident))}, {What(t.Reports)}");
+        return Sentence.Join(
+            $"Open: {Sentence.List([.. open.Select(s => Sentence.Small(HandoverTexts.Place(s.Resident)))])}.",
+            untold.Count == 0 ? "" : $"{Reporting.Tell(untold.Max(r => r.Urgency)).TrimEnd('.')}: {string.Join("; ", tell)}.");
+    }
 
     /// <summary>Of one resident; empty where nothing is open.</summary>
     public static string Of(Turn turn, ResidentSet set)

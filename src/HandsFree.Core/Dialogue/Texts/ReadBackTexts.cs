@@ -17,7 +17,7 @@ public static class ReadBackTexts
     /// <summary>The same without the unit where it is the usual one: what deviates is said.</summary>
     /// <param name="reading">The reading.</param>
     /// <param name="weight">The home's unit of weight.</param>
-    internal static string InShort(Reading reading, WeightUnit weight)
+    public static string InShort(Reading reading, WeightUnit weight)
     {
         bool usual = reading.Value is OxygenSaturation or BodyTemperature { Unit: TemperatureUnit.Fahrenheit } || (reading.Value is BodyWeight w && w.Unit == weight);
         string text = $"{SignNames.Of(reading.Value.Sign)}, {(usual ? NumberAlone(reading.Value) : Number(reading))}";

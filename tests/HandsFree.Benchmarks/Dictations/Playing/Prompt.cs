@@ -14,7 +14,7 @@ internal sealed partial record Prompt
         (Wants.Count, @"^How many( did you count)?\?|^Say the number that you counted\.|^\(CountEnds\)$"),
         (Wants.Counting, @"^Count the pulse for (thirty|sixty) seconds, from the tone\.|^\(CountBegins\)$"),
         (Wants.TryAgain, @"^Try again\?|^Try again, or write it on paper\?"),
-        (Wants.JustNow, @"^Taken just now\?|^Say now or before\."),
+        (Wants.JustNow, @"^Taken since you came back\?|^Say yes or before\."),
         (Wants.Symptom, @"^Short of breath\?|^Chest pain, headache, or weakness\?|^(Chest pain|Headache|Weakness)\?"),
         (Wants.Unwanted, @"^Remove |^Tell the nurse that you are worried\?|^Did the resident wake to your voice\?"),
         (Wants.SayingAgain, @"^Say the number again, digit by digit\.|^Say again what you counted, digit by digit\.|^Say it once more\."),
@@ -29,7 +29,7 @@ internal sealed partial record Prompt
     private const string Remarks =
         @"^\((NotSaved)\)$|^(Nothing open|Ready|Saved|Cancelled|Removed|Noted|Uneven|All right|Goodbye|Not saved|Not sure|Not understood|Please answer|Left open)\.$"
         + @"|^(I heard nothing|I heard only a part|That does not match|Agreeing is not enough|That is not possible|That is another number|A guess can't be saved)\.$"
-        + @"|^Count, or measure again\.$|^Yes or no\?$|^Room \d+( bed [A-D])?\.$| not taken yet|^Tell the nurse (before you leave|this shift): |^Open from before: | again in .+\.$|^Rechecks? waits?: |^Is that what you said\?$|^Was that you\?$|^Look first\.$|^Example: |^Or say band and its number\.$"
+        + @"|^Count, or measure again\.$|^Yes or no\?$|^Room \d+( bed [A-D])?\.$| not taken yet|^Tell the nurse (before you leave|this shift): |^Open from before: |^Open: | again in .+\.$|^Rechecks? waits?: |^Is that what you said\?$|^Was that you\?$|^Look first\.$|^Example: |^Or say band and its number\.$"
         + @"|^Use the call light now\.$|^Tell the nurse (before you leave|this shift)\.$|^I cannot call\.$|^Use the call light\.$|^Do not use (the left|the right|this) arm\.$"
         + @"|, is not possible\.$|is left open\.$| left open| to recheck|^No readings for |^Noted for the reading that comes\.$|^Nothing is open\.$|^All is taken\.$"
         + @"|^The rest is over\.$|^Now the |^The .+ waits\.$|^(Temperature|Pulse|Respirations|Blood pressure|Oxygen)\?$|^Saved: |^Careful, two residents have this name\."

@@ -150,7 +150,7 @@ internal sealed partial class SimulatedAide(
         Wants.WholeReading => AtTheBed(),
         Wants.Count => current is { Counted: { } counted } ? Say(ActKind.Reading, sayings.Count(counted, voice, current.Acts.Count)) : Cancel(),
         Wants.NotTaken => ConfirmNotTaken(),
-        Wants.JustNow => Heard("now"),
+        Wants.JustNow => Heard("yes"),
         Wants.TryAgain => Question(yes: true),
         Wants.Symptom => Question(Steady.Number(voice, standing.Text, current?.Sentence ?? "") % 100 < 100 * habits.Symptom),
         Wants.Unwanted => Question(yes: false),
@@ -194,7 +194,7 @@ internal sealed partial class SimulatedAide(
 
     private AideMove Confirm(Wants wants, Measured? readBack)
     {
-        bool right = readBack is null || (current is { Refused: false } && HasSaidIt && readBack.Is(current.Truth));
+        bool right = readBack is null || (current is { Refused: false } && HasSaidIt && (readBack.ReadsBack(current.Truth) || readBack.Is(current.Truth)));
         if (!right && Notices(standing!.Text))
         {
             return InsteadOfAnAnswer() ?? Refuse(wants, readBack!);

@@ -22,6 +22,10 @@ internal sealed record Measured(string Sign, decimal First, decimal? Second = nu
     /// <summary>Whether all is the same.</summary>
     public bool Is(Measured other) => Sign == other.Sign && SameNumber(other) && Sorted(Ways).SequenceEqual(Sorted(other.Ways));
 
+    /// <summary>Whether this, as it was read back, is what was meant: that somebody breathes room air is not said.</summary>
+    public bool ReadsBack(Measured meant) =>
+        Sign == meant.Sign && SameNumber(meant) && Sorted(Ways).SequenceEqual(Sorted(meant.Ways).Except(["on room air"]));
+
     /// <inheritdoc/>
     public override string ToString() => FormattableString.Invariant(
         $"{Sign} {First:0.#}{(Second is { } low ? $"/{low:0.#}" : "")}{(Unit.Length > 0 ? " " + Unit : "")}{(Ways.Length > 0 ? $" ({Ways})" : "")}");

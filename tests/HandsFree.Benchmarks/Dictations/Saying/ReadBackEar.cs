@@ -34,7 +34,8 @@ internal static class ReadBackEar
             words = counted;
         }
 
-        string unit = "";
+        // The usual unit is not said.
+        string unit = sign switch { "temperature" => "Fahrenheit", "weight" => "pounds", _ => "" };
         if (Units.TryGetValue(words[^1], out string? named))
         {
             (unit, words) = (named, words[..^1]);
