@@ -48,20 +48,22 @@ internal sealed class JournalPen(EventJournal<JournalEvent> journal, Action wait
 
     /// <summary>Writes what the dialogue was told, without waiting for the disk: nothing is announced of it. Where that fails, it goes with the
     /// next batch, which says whether the journal works.</summary>
-    public void Keep()
+    /// <returns>Whether it is written.</returns>
+    public bool Keep()
     {
         if (waiting.Count == 0)
         {
-            return;
+            return true;
         }
 
         try
         {
             Own(journal.AppendLoose(waiting));
+            return true;
         }
         catch (JournalWriteException)
         {
-            // Still waits.
+            return false;
         }
     }
 

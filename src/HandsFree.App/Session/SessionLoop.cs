@@ -1,19 +1,19 @@
 using System.Runtime.ExceptionServices;
 using HandsFree.Audio.Devices;
 using HandsFree.Core.Dialogue;
-using HandsFree.Core.Dialogue.Recovery;
 
 namespace HandsFree.App.Session;
 
 /// <summary>The session: owns the dialogue's state and the one queue, carries out the effects in order. Everything that comes from
 /// another thread comes through the queue.</summary>
-internal sealed class SessionLoop : IDisposable
+internal sealed partial class SessionLoop : IDisposable
 {
     private readonly SessionParts parts;
     private readonly EchoGate echo;
     private readonly Mouth mouth;
     private readonly Ear ear;
     private readonly JournalPen pen;
+    private readonly KeptRound kept;
     private readonly SessionTimers timers;
     private readonly QuietWatch quiet;
     private readonly TalkSwitch talk;
@@ -22,9 +22,6 @@ internal sealed class SessionLoop : IDisposable
     private readonly UnreadableNotice unreadable;
     private readonly Queue<DialogueEvent> answers = [];
     private DialogueState? state;
-    private (string Aide, string Session) round;
-    private RoundMemory? memory;
-    private int told;
     private ListeningInForce listening;
     private string asked = "";
     private bool speaking;
@@ -35,13 +32,13 @@ internal sealed class SessionLoop : IDisposable
     public SessionLoop(SessionParts parts)
     {
         this.parts = parts;
-        memory = parts.Memory;
         echo = new EchoGate(() => parts.Loudspeaker.Latency, parts.Settings.EchoTail);
         talk = new TalkSwitch(parts.PressToTalk);
         hardware = new Hardware(parts.HasMicrophone, talk);
         mouth = new Mouth(parts.Voice, parts.Loudspeaker, echo, Queue);
         ear = new Ear(parts.Microphone, parts.Detector, parts.Recognizer, parts.Grammars, echo, talk, Queue, parts.Settings);
         pen = new JournalPen(parts.Journal, () => Say("Another program has the record. I wait for it."));
+        kept = new KeptRound(parts, pen);
         timers = new SessionTimers(parts.Time, Queue);
         locks = new LockWatch(parts, timers);
         unreadable = new UnreadableNotice(parts.Watcher, Say);
@@ -98,66 +95,6 @@ internal sealed class SessionLoop : IDisposable
     {
         timers.Dispose();
         quiet.Dispose();
-    }
-
-    private void Begin(string aide, string session)
-    {
-        ResumedRound? resumed = parts.Cut is { } cut ? parts.Machine.Resume(cut) : null;
-        if (resumed is null)
-        {
-            round = (aide, session);
-            Carry(parts.Machine.Begin(
-                aide, session, parts.Past ?? parts.Journal.ReadFrom(1).Select(e => e.Event), Now, parts.CutIsLost || parts.Cut is not null));
-            return;
-        }
-
-        round = (aide, CutRound.SessionOf(parts.Cut!.Started.Id));
-        told = parts.Cut.Told.Count;
-        state = resumed.State;
-        Carry(new Effect.Show(state.Screen));
-        foreach ((string name, DateTimeOffset ends) in resumed.Timers)
-        {
-            Carry(new Effect.StartTimer(name, ends > Now ? ends - Now : TimeSpan.Zero));
-        }
-
-        // What was written is not written again, what was not is: then the dialogue hears of it.
-        foreach (UnansweredBatch batch in resumed.Unanswered)
-        {
-            if (batch.IsWritten)
-            {
-                answers.Enqueue(new DialogueEvent.Saved(Now, batch.Record.Batch, parts.Journal.Count));
-            }
-            else
-            {
-                Carry(batch.Record);
-            }
-        }
-
-        AnswerAll();
-        Step(new DialogueEvent.Resumed(Now, resumed.Since));
-    }
-
-    // Before its effects; what a batch comes of is written with the batch.
-    private void Keep(DialogueState before, DialogueEvent happened, DialogueStep step)
-    {
-        if (memory is not null && ToldEvents.Of(before, happened, step) is { } kept)
-        {
-            try
-            {
-                pen.Tell(memory.Seal(++told, round.Session, round.Aide, kept, Now));
-            }
-            catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
-            {
-                // Without a link the rest is of no use: after a cut the round is restored from what was saved.
-                memory = null;
-                parts.Watcher.Saw(new SessionNote.NotKept(Now, $"after a crash this round goes on with what is saved only ({failure.Message.ReplaceLineEndings(" ")})"));
-            }
-
-            if (!step.Effects.Any(e => e is Effect.Record))
-            {
-                pen.Keep();
-            }
-        }
     }
 
     private SessionEnd TakeEvents(CancellationTokenSource ending)
@@ -238,36 +175,6 @@ internal sealed class SessionLoop : IDisposable
         }
     }
 
-    private void Take(SessionEvent.DeviceChanged changed)
-    {
-        hardware.Take(changed, listening.For.AnswerAwaited ? asked : null);
-        if (changed.Which == SoundFlow.Capture)
-        {
-            TellMicrophone(changed.WhyNot);
-        }
-        else
-        {
-            parts.Watcher.Saw(new SessionNote.Loudspeaker(Now, changed.WhyNot));
-        }
-
-        SayOfHardware();
-        WatchQuiet();
-    }
-
-    private void TellMicrophone(string? why)
-    {
-        parts.Watcher.Saw(new SessionNote.Microphone(Now, hardware.State, why));
-        WatchQuiet();
-    }
-
-    private void SayOfHardware()
-    {
-        if (hardware.Say(listening.For is { Kind: ListeningKind.Count, AnswerAwaited: false }) is { } text)
-        {
-            Say(text);
-        }
-    }
-
     private void Take(SessionEvent.SpeechOver speech)
     {
         bool stands = speech.Listening == listening.Number;
@@ -312,7 +219,7 @@ internal sealed class SessionLoop : IDisposable
         while (answers.TryDequeue(out DialogueEvent? next))
         {
             DialogueStep step = parts.Machine.Step(state!, next);
-            Keep(state!, next, step);
+            kept.Keep(state!, next, step, Now);
             Carry(step);
 
             // An accepted utterance keeps the session open; so does unlocking. What was put off is put off by the same time.
