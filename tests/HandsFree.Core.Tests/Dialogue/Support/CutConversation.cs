@@ -85,7 +85,9 @@ internal sealed partial class CutConversation
     /// <param name="State">The state, likewise.</param>
     /// <param name="Events">The journal's events as they are.</param>
     /// <param name="Cuts">How often it was cut off.</param>
-    public sealed record Outcome(string Journal, string State, IReadOnlyList<JournalEvent> Events, int Cuts);
+    /// <param name="TookAlong">A batch of a cut's own took along what waited for the journal to work again: what is decided from then on knows of
+    /// it earlier than without the cut.</param>
+    public sealed record Outcome(string Journal, string State, IReadOnlyList<JournalEvent> Events, int Cuts, bool TookAlong);
 
     private sealed partial class Playing(CutConversation talk)
     {
@@ -99,6 +101,7 @@ internal sealed partial class CutConversation
         private DialogueState state = null!;
         private int flushed;
         private int cuts;
+        private bool tookAlong;
 
         public Outcome Play(HashSet<int> cutAt, bool powerCut)
         {
@@ -124,7 +127,7 @@ internal sealed partial class CutConversation
             string all = string.Join('\n', journal.Concat(state.Unwritten).Where(e => !ofCuts.Contains(e.Id)).OrderBy(e => Number(e.Id)).Select(e => Dump.Of(e)));
             string rest = Dump.Of(state, "Journal", "Unwritten", "NextNumber", "LastSaid", "Screen", "Listening", "Asked", "SamplePhrases");
             string[] both = Named(all + "\u0001" + rest).Split('\u0001');
-            return new Outcome(both[0], both[1], journal, cuts);
+            return new Outcome(both[0], both[1], journal, cuts, tookAlong);
         }
 
         private void Answer(int from)
@@ -197,6 +200,7 @@ internal sealed partial class CutConversation
             CutRound cut = new(journal.OfType<RoundStarted>().Single(), talk.past, journal, [.. written.Select(w => DialogueEventCodec.Decode(w.Bytes))]);
             ResumedRound resumed = talk.machine.Resume(cut).ShouldNotBeNull();
             state = resumed.State;
+            tookAlong |= !state.Unwritten.IsEmpty;
             last = resumed.Since;
             foreach (UnansweredBatch batch in resumed.Unanswered)
             {
