@@ -11,7 +11,6 @@ HANDSFREE_ROOT="${HANDSFREE_ROOT:-$(cd "$(dirname "$0")/.." && pwd -P)}"
 . "$HANDSFREE_ROOT/scripts/setup/steps.sh"
 . "$HANDSFREE_ROOT/scripts/setup/system.sh"
 . "$HANDSFREE_ROOT/scripts/setup/npm.sh"
-. "$HANDSFREE_ROOT/scripts/setup/neural.sh"
 . "$HANDSFREE_ROOT/scripts/setup/pictures.sh"
 
 for_tests=""
@@ -31,11 +30,10 @@ run_all() {
     step system setup_system
     step vosk setup_vosk
     step vad setup_vad
-    step neural setup_neural
     [ -z "$for_tests" ] || step pictures setup_pictures
 }
 
-nothing_missing() { has_system && has_vosk && has_vad && has_neural && { [ -z "$for_tests" ] || has_pictures; }; }
+nothing_missing() { has_system && has_vosk && has_vad && { [ -z "$for_tests" ] || has_pictures; }; }
 
 mkdir -p "$HANDSFREE_TOOLS"
 nothing_missing || with_lock "$HANDSFREE_TOOLS/setup.lock" run_all

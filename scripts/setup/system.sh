@@ -1,8 +1,8 @@
-# The system's packages: the recogniser that needs no model, the voices, the way to microphone and earpiece. Sourced by setup.sh.
+# The system's packages: the voices, the way to microphone and earpiece. Sourced by setup.sh.
 # shellcheck shell=bash disable=SC2034,SC2086
 
-system_packages="pocketsphinx libpocketsphinx3 pocketsphinx-en-us flite libflite1 espeak-ng strace libpulse0"
-system_why="the recogniser that needs no model (pocketsphinx), the read-back's voice (flite), the second voice (espeak-ng), the test that no internet is used (strace), microphone and earpiece (libpulse0, pulseaudio)"
+system_packages="flite libflite1 espeak-ng strace libpulse0"
+system_why="the read-back's voice (flite), the second voice (espeak-ng), the test that no internet is used (strace), microphone and earpiece (libpulse0, pulseaudio)"
 
 # A sound server where there is none: the live tests start one of their own from it. Where PipeWire serves, it would take its place.
 have_package() { dpkg-query -W -f='${db:Status-Status}' "$1" 2>/dev/null | grep -qx installed; }
@@ -27,14 +27,13 @@ has_system() {
     if have dpkg-query; then
         [ -z "$(missing_packages)" ]
     else
-        have flite && have espeak-ng && { have pocketsphinx || have pocketsphinx_continuous; }
+        have flite && have espeak-ng
     fi
 }
 
 # without PACKAGES: what is not to be had as long as those are missing.
 without() {
     local lost=""
-    case "$1" in *pocketsphinx*) lost="the engine sphinx can't hear" ;; esac
     case "$1" in *flite*) lost="${lost:+$lost, }the read-back falls back to another voice or to text" ;; esac
     case "$1" in *espeak*) lost="${lost:+$lost, }the second voice is missing" ;; esac
     case "$1" in *strace*) lost="${lost:+$lost, }the test that no internet is used is left out" ;; esac
@@ -67,7 +66,7 @@ as_root() {
 setup_system() {
     local missing package
     if ! have apt-get || ! have dpkg-query; then
-        reason="no apt-get here: install pocketsphinx (library and US English model), flite and espeak-ng with this system's package manager; $(without "$system_packages")"
+        reason="no apt-get here: install flite and espeak-ng with this system's package manager; $(without "$system_packages")"
         return 1
     fi
     missing="$(missing_packages)"

@@ -10,7 +10,6 @@ using HandsFree.Benchmarks.Live;
 using HandsFree.Benchmarks.Micro;
 using HandsFree.Benchmarks.ShiftChange;
 using HandsFree.Benchmarks.Simulated;
-using HandsFree.Benchmarks.Small;
 using HandsFree.Benchmarks.Tables;
 using HandsFree.Benchmarks.Training;
 using HandsFree.Benchmarks.Words;
@@ -18,6 +17,7 @@ using HandsFree.Benchmarks.Words;
 return new RootCommand("HandsFree's measurements: speed, memory and errors are measured here and asserted nowhere")
 {
     HearingCommand.Make(),
+    HearingTable.Make(),
     EnginesCommand.Make(),
     CompareCommand.Make(),
     TablesCommand.Make(),
@@ -35,7 +35,6 @@ return new RootCommand("HandsFree's measurements: speed, memory and errors are m
     LiveShiftCommand.Make(),
     LiveLatencyCommand.Make(),
     LongShiftCommand.Make(),
-    SmallCalibration.Make(),
     WordsCalibration.Make(),
     SentencesCommand.Make(),
     SimulatedHomeCommand.Make(),

@@ -38,7 +38,7 @@ run() {
     fi
 }
 
-# apart SET: the speakers that the training of the engine small never heard (every third in order of name), as a folder of its own.
+# apart SET: the speakers that the training of the engine words never heard (every third in order of name), as a folder of its own.
 apart() {
     local from="$audio/$1" to="$out/apart/$1"
     mkdir -p "$to"
@@ -54,23 +54,23 @@ if wanted hearing; then
     for condition in clean pink:15 pink:10 babble:15 babble:10; do
         noise=()
         [ "$condition" = clean ] || noise=(--noise "${condition%:*}" --snr "${condition#*:}")
-        run "hearing-${condition/:/-}" hearing "${synthetic[@]}" --engine neural "${noise[@]}"
+        run "hearing-${condition/:/-}" hearing "${synthetic[@]}" --engine words "${noise[@]}"
     done
     strings="$root/tests/HandsFree.Benchmarks/Recordings/number-strings.jsgf"
-    run hearing-strings-clean hearing "$audio/an4-numbers" --engine neural --grammar "$strings"
-    run hearing-strings-babble-10 hearing "$audio/an4-numbers" --engine neural --grammar "$strings" --noise babble --snr 10
+    run hearing-strings-clean hearing "$audio/an4-numbers" --engine words --grammar "$strings"
+    run hearing-strings-babble-10 hearing "$audio/an4-numbers" --engine words --grammar "$strings" --noise babble --snr 10
     for state in readings confirmation; do
-        run "hearing-spelled-$state" hearing "$audio/an4-spelled" --engine neural --listening-for "$state"
-        run "hearing-spelled-$state-babble-10" hearing "$audio/an4-spelled" --engine neural --listening-for "$state" --noise babble --snr 10
+        run "hearing-spelled-$state" hearing "$audio/an4-spelled" --engine words --listening-for "$state"
+        run "hearing-spelled-$state-babble-10" hearing "$audio/an4-spelled" --engine words --listening-for "$state" --noise babble --snr 10
     done
     for effect in band8k reverb reverb:1.2 clip clip:24 level:-40 level:0 dc cut:40 cut:80 cut:160; do
-        run "hearing-microphone-${effect/:/-}" hearing "${synthetic[@]}" --engine neural --every 3 --microphone "$effect"
+        run "hearing-microphone-${effect/:/-}" hearing "${synthetic[@]}" --engine words --every 3 --microphone "$effect"
     done
 fi
 
 if wanted engines; then
     for set in dictation-synthetic dialogue-synthetic; do apart "$set"; done
-    for engine in neural sphinx small; do
+    for engine in words; do
         run "engines-clean-$engine" hearing "$out/apart/dictation-synthetic" "$out/apart/dialogue-synthetic" --engine "$engine"
         run "engines-babble-15-$engine" hearing "$out/apart/dictation-synthetic" "$out/apart/dialogue-synthetic" --engine "$engine" --noise babble --snr 15
     done
@@ -79,11 +79,8 @@ fi
 if wanted dictations; then
     clips=(--clips "${synthetic[0]}" --clips "${synthetic[1]}" --cache "$out/hearings")
     count="${COUNT:-1000}"
-    run dictations-clean dictations --count "$count" --engine neural --processes 2 "${clips[@]}"
-    run dictations-babble-15 dictations --count "$count" --engine neural --processes 2 --noise babble --snr 15 "${clips[@]}"
-    for engine in sphinx small; do
-        run "dictations-clean-$engine" dictations --count 50 --miss-rate 0 --engine "$engine" --processes 2 "${clips[@]}"
-    done
+    run dictations-clean dictations --count "$count" --engine words --processes 2 "${clips[@]}"
+    run dictations-babble-15 dictations --count "$count" --engine words --processes 2 --noise babble --snr 15 "${clips[@]}"
 fi
 
 if wanted tables; then

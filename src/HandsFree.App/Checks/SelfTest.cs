@@ -43,7 +43,7 @@ internal sealed class SelfTest(GrammarShelf shelf, FileHearing hearing, ProgramP
     private static CheckResult Engine(EngineChoice choice) => choice.Recognizer switch
     {
         null => new("engine", CheckState.Failed, choice.Line),
-        { Name: EngineNames.Words or EngineNames.Neural } => new("engine", CheckState.Ok, choice.Line),
+        { Name: EngineNames.Words } => new("engine", CheckState.Ok, choice.Line),
         _ => new("engine", CheckState.Warning, choice.Line),
     };
 
@@ -54,7 +54,7 @@ internal sealed class SelfTest(GrammarShelf shelf, FileHearing hearing, ProgramP
         string what = heard is { Outcome: HearingOutcome.Heard, Best: { } best } ? MeaningJson.Of(best) : $"{heard.Outcome}";
         return what == BundledClip.Meaning
             ? new("recording", CheckState.Ok, $"heard {what} in the recording that the program carries")
-            : new("recording", CheckState.Failed, $"heard {what} where {BundledClip.Meaning} was said; fetch the engine's model again");
+            : new("recording", CheckState.Failed, $"heard {what} where {BundledClip.Meaning} was said; this engine can't be used here");
     }
 
     private static CheckResult Voice()

@@ -12,7 +12,7 @@ namespace HandsFree.App.Commands;
 internal static class ReportCommand
 {
     /// <summary>Makes the command.</summary>
-    public static Command Make(CommandHost host) => new("report", "What a nurse must be told: lists, shows, prints reports; told, acknowledged, closed, planned")
+    public static Command Make(CommandHost host) => new("report", "What a nurse must be told: lists, shows, prints reports; told, acknowledged, closed, planned, plan withdrawn")
     {
         List(host),
         Show(host),
@@ -21,6 +21,7 @@ internal static class ReportCommand
         Acknowledge(host),
         Close(host),
         Plan(host),
+        Withdraw(host),
     };
 
     private static Command List(CommandHost host)
@@ -112,11 +113,12 @@ internal static class ReportCommand
         Option<decimal?> greatest = new("--greatest") { Description = "Values above are reported", HelpName = "NUMBER" };
         Option<string> until = new("--until") { Description = "When it ends: 15:00 (the next time), or 2026-01-31T15:00", HelpName = "TIME", Required = true };
         Option<string?> text = new("--text") { Description = "What is to be done meanwhile", HelpName = "TEXT" };
+        Option<string?> ordered = new("--ordered-by") { Description = "Who ordered it; needed where a limit lies beyond report-now", HelpName = "NAME" };
         Option<string?> unit = Unit();
         value.AcceptOnlyFromAmong([.. RosterWords.Values.Keys]);
         Command command = new("plan", "A nurse's plan after a report: a limit for a time; what is worse is reported all the same")
         {
-            report, value, least, greatest, until, text, unit,
+            report, value, least, greatest, until, text, ordered, unit,
         };
         return host.Runs(command, (parsed, services) =>
         {
@@ -126,9 +128,28 @@ internal static class ReportCommand
                 : ReportDesk.With(services, host, desk => desk.Plan(
                     parsed.GetValue(report)!,
                     new PlanAsked(
-                        RosterWords.Values[parsed.GetValue(value)!], parsed.GetValue(least), parsed.GetValue(greatest), ends, parsed.GetValue(text)?.Trim() ?? ""),
+                        RosterWords.Values[parsed.GetValue(value)!], parsed.GetValue(least), parsed.GetValue(greatest), ends, parsed.GetValue(text)?.Trim() ?? "")
+                    {
+                        OrderedBy = parsed.GetValue(ordered)?.Trim() is { Length: > 0 } name ? name : null,
+                    },
                     parsed.GetValue(unit)));
         });
+    }
+
+    private static Command Withdraw(CommandHost host)
+    {
+        Argument<string> report = Report();
+        Option<string?> value = new("--value") { Description = "Only the plan for this (default: all plans of the report)" };
+        Option<string> why = new("--why") { Description = "Why it ends; it stands in the record", HelpName = "TEXT", Required = true };
+        Option<string?> unit = Unit();
+        value.AcceptOnlyFromAmong([.. RosterWords.Values.Keys]);
+        return host.Runs(
+            new Command("withdraw", "Ends the plans of a report before their time") { report, value, why, unit },
+            (parsed, services) => ReportDesk.With(services, host, desk => desk.Withdraw(
+                parsed.GetValue(report)!,
+                parsed.GetValue(value) is { } named ? RosterWords.Values[named] : null,
+                parsed.GetValue(why)!.Trim(),
+                parsed.GetValue(unit))));
     }
 
     private static (DateTimeOffset? At, string? Wrong) Past(string? typed, IServiceProvider services, CommandHost host) =>

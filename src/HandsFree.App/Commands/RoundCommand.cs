@@ -30,7 +30,7 @@ internal sealed class RoundCommand
     private readonly Option<bool> plain = new("--plain") { Description = "Lines instead of a screen; without names and values" };
     private readonly Option<bool> texts = new("--texts") { Description = "With --plain: also everything that the program says, values and names among it" };
     private readonly Option<bool> json = new("--json") { Description = "One JSON object a line for everything that happens, values and names among it" };
-    private readonly Option<bool> press = new("--press-to-talk") { Description = "The microphone is heard only after its key, for one utterance (default with the engines sphinx and small)" };
+    private readonly Option<bool> press = new("--press-to-talk") { Description = "The microphone is heard only after its key, for one utterance (default with the engine vosk)" };
     private readonly Option<bool> open = new("--open-microphone") { Description = "The microphone is heard all the time (default with the other engines)" };
 
     private RoundCommand(CommandHost host) => this.host = host;

@@ -31,9 +31,6 @@ internal sealed class ProgramPaths(Surroundings surroundings)
     /// <summary>The model of the speech detector.</summary>
     public string Detector => Path.Combine(Tools, "vad", "silero_vad_v6.onnx");
 
-    /// <summary>Where prepared models are kept: beside what set-up fetched, else in the user's cache folder.</summary>
-    public string Cache => Directory.Exists(Tools) && CanWrite(Tools) ? Path.Combine(Tools, "cache") : Path.Combine(UserCache, Name);
-
     /// <summary>The home's folder where none is named: HANDSFREE_HOME, else "home" in the data folder.</summary>
     public string Home => surroundings.Variable("HANDSFREE_HOME") ?? Path.Combine(Data(surroundings), "home");
 
@@ -43,10 +40,6 @@ internal sealed class ProgramPaths(Surroundings surroundings)
             ? surroundings.Variable("LOCALAPPDATA") ?? Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData)
             : surroundings.Variable("XDG_STATE_HOME") ?? Path.Combine(UserFolder(surroundings), ".local", "state"),
         Name);
-
-    private string UserCache => OperatingSystem.IsWindows()
-        ? surroundings.Variable("LOCALAPPDATA") ?? Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData)
-        : surroundings.Variable("XDG_CACHE_HOME") ?? Path.Combine(UserFolder(surroundings), ".cache");
 
     private static string Data(Surroundings surroundings) => Path.Combine(
         OperatingSystem.IsWindows()

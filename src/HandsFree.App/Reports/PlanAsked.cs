@@ -10,6 +10,9 @@ namespace HandsFree.App.Reports;
 /// <param name="Text">What is to be done meanwhile.</param>
 internal sealed record PlanAsked(LimitedValue Value, decimal? Least, decimal? Greatest, DateTimeOffset Until, string Text)
 {
+    /// <summary>Who ordered it, where that was said.</summary>
+    public string? OrderedBy { get; init; }
+
     /// <summary>The limits as they are kept, or what is wrong with them.</summary>
     public (decimal? Least, decimal? Greatest, string? Wrong) Kept(RosterUnits units)
     {

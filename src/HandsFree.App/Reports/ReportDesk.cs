@@ -1,5 +1,5 @@
-using System.Text;
 using HandsFree.App.Commands;
+using HandsFree.App.Composition;
 using HandsFree.App.Files;
 using HandsFree.App.Homes;
 using HandsFree.App.Journals;
@@ -9,6 +9,8 @@ using HandsFree.Core.People;
 using HandsFree.Core.Reports;
 using HandsFree.Core.Reports.Sheets;
 using HandsFree.Core.Residents;
+using HandsFree.Core.Rules;
+using System.Text;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace HandsFree.App.Reports;
@@ -170,14 +172,77 @@ internal sealed class ReportDesk
             return Refuse(report, why);
         }
 
+        if (report.Sign is { } sign && !WrittenReading.ValuesOf(sign).Contains(asked.Value))
+        {
+            return host.Refuse($"the report is on {EnumWords.Of(sign)}; a plan for {PlanTexts.Name(asked.Value)} follows a report on that");
+        }
+
         (decimal? least, decimal? greatest, string? wrong) = asked.Kept(home.Settings.RosterUnits);
-        return wrong is not null ? host.Refuse(wrong)
-            : asked.Until <= now || asked.Until > now + LongestPlan
+        if (wrong is not null)
+        {
+            return host.Refuse(wrong);
+        }
+
+        DecisionContext context = new(home.Roster.ById(report.Resident)!, [], 0, now, new HashSet<string>());
+        PlanBounds bounds = new(home.Rules, home.Settings.RosterUnits, context);
+        if ((bounds.WhyNot("--least", asked.Value, least) ?? bounds.WhyNot("--greatest", asked.Value, greatest)) is { } past)
+        {
+            return host.Refuse(past);
+        }
+
+        string? orderedBy = asked.OrderedBy;
+        if (orderedBy is null && bounds.Question(asked.Value, least, greatest) is { } question)
+        {
+            orderedBy = Named(question);
+            if (orderedBy is null)
+            {
+                return host.Refuse($"{question} Nothing was planned; give the name with --ordered-by");
+            }
+        }
+
+        return asked.Until <= now || asked.Until > now + LongestPlan
             ? host.Refuse($"--until is not within the next {LongestPlan.TotalDays:0} days; what stands longer is an order and belongs to {home.Folder.RosterFile}")
             : Write(
-                (id, person) => new PlanMade(id, person, now, report.Resident, report.Id, asked.Value, least, greatest, home.Settings.Here(asked.Until), asked.Text),
+                (id, person) => new PlanMade(id, person, now, report.Resident, report.Id, asked.Value, least, greatest, home.Settings.Here(asked.Until), asked.Text) { OrderedBy = orderedBy },
                 "planned");
     });
+
+    /// <summary>Ends the plans of a report before their time.</summary>
+    /// <param name="named">The report.</param>
+    /// <param name="value">Only the plan for this; null for all.</param>
+    /// <param name="why">Why; it stands in the record.</param>
+    /// <param name="unit">The unit at work, or null.</param>
+    public int Withdraw(string named, LimitedValue? value, string why, string? unit) => On(named, unit, report =>
+    {
+        if (ReportMoves.WhyNotWithdrawn(Role) is { } whyNot)
+        {
+            return Refuse(report, whyNot);
+        }
+
+        PlanMade[] standing = [.. report.Plans.Where(p => now < p.Until && (value is null || p.Value == value))];
+        if (standing.Length == 0 || why.Length == 0)
+        {
+            return why.Length == 0 ? host.Refuse("--why is empty; write why the plan ends, it stands in the record") : Refuse(report, "no plan of it stands");
+        }
+
+        foreach (PlanMade plan in standing)
+        {
+            Write((id, person) => new PlanWithdrawn(id, person, now, report.Resident, report.Id, plan.Id, why), $"plan {PlanTexts.InFigures(plan)} withdrawn");
+        }
+
+        return ExitCodes.Done;
+    });
+
+    private string? Named(string question)
+    {
+        if (!host.Surroundings.IsInteractive)
+        {
+            return null;
+        }
+
+        Output.Write($"{question} ");
+        return host.Surroundings.In.ReadLine()?.Trim() is { Length: > 0 } name ? name : null;
+    }
 
     private int On(string named, string? unit, Func<Report, int> work)
     {

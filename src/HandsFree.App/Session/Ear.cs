@@ -62,7 +62,7 @@ internal sealed class Ear(
     }
 
     // Between two frames, mostly while the question is still being said: the first answer then doesn't wait for its grammar. Not all
-    // grammars at the start: the neural engine keeps 2 MiB for each, 59 MiB for all of a round.
+    // grammars at the start: each keeps some memory.
     private void Prepare()
     {
         if (open is null && inForce is { } listening && listening.Number != prepared)

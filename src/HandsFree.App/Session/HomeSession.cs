@@ -20,8 +20,8 @@ internal static class HomeSession
             SamplePhrases = grammars.Examples,
         });
 
-    /// <summary>An engine that has every value said digit by digit, and is spoken to with a key (safety 13).</summary>
-    public static bool IsWeak(IRecognizer recognizer) => recognizer.Name is Hearing.EngineNames.Sphinx or Hearing.EngineNames.Small;
+    /// <summary>An engine whose probabilities are not measured has every value said digit by digit, and is spoken to with a key (safety 13).</summary>
+    public static bool IsWeak(IRecognizer recognizer) => recognizer.Name is Hearing.EngineNames.Vosk;
 
     /// <summary>The times and units of a home.</summary>
     public static SessionSettings Settings(Home home) => new()

@@ -8,12 +8,12 @@ namespace HandsFree.Core.Dialogue;
 public sealed record DialogueSettings
 {
     /// <summary>A margin below this is doubtful: the program does not choose and asks for the digits. Wrong values in noise had
-    /// margins below 0.7 (measured with the neural engine).</summary>
+    /// margins below 0.7 (measured with an engine that is gone).</summary>
     public double DoubtMargin { get; init; } = 0.7;
 
     /// <summary>A meaning that the engine called doubtful is sure from this probability, once alternatives that are one answer, or a second
     /// hearing, are counted in. Not below the least probability of any engine.</summary>
-    public double SureFrom { get; init; } = 0.75;
+    public double SureFrom { get; init; } = 0.85;
 
     /// <summary>With a margin below this the next meaning counts for the strength of the confirmation too, and a command that leaves the
     /// resident or the round is not obeyed.</summary>

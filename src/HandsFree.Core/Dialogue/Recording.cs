@@ -73,7 +73,7 @@ internal static class Recording
         ReportUrgency? urgency = Reporting.UrgencyOf(decision.Outcome);
         Recorded report = urgency is { } when && (recheck is null || decision.Danger)
             ? turn.OpenReport(sign, when, decision, "")
-            : new Recorded(turn, "");
+            : new Recorded(turn, string.Join(' ', decision.SilencedBy.Select(PlanTexts.Silencing)));
         return recheck is null ? report : report.AskRecheck(reading, recheck, decision);
     }
 

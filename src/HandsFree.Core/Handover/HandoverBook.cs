@@ -54,6 +54,9 @@ internal sealed class HandoverBook
                 case EnteredInError e:
                     inError.Add(e.Event);
                     break;
+                case PlanWithdrawn e:
+                    inError.Add(e.Plan);
+                    break;
                 case PlanMade e:
                     Add(plans, e.Resident, e);
                     break;

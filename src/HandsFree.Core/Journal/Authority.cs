@@ -10,7 +10,7 @@ public static class Authority
     /// <summary>The least role that may write such an event, under her own signature; null for what anybody at work writes.</summary>
     public static Role? Least(JournalEvent happened) => happened switch
     {
-        ReportAcknowledged or ReportClosed or PlanMade => Role.Nurse,
+        ReportAcknowledged or ReportClosed or PlanMade or PlanWithdrawn => Role.Nurse,
         RecordTakenOut or RecordDelivered or ReadingImported or OrderProposed or ProposalSettled => Role.Nurse,
         ReportTold { Whom: not Told.Nurse } => Role.Nurse,
         ReportTold or ReportNoted or ReadingAmended or EnteredInError => Role.Aide,

@@ -23,6 +23,7 @@ namespace HandsFree.Core.Journal;
 [JsonDerivedType(typeof(ReportTold), "report told")]
 [JsonDerivedType(typeof(ReportClosed), "report closed")]
 [JsonDerivedType(typeof(PlanMade), "plan made")]
+[JsonDerivedType(typeof(PlanWithdrawn), "plan withdrawn")]
 [JsonDerivedType(typeof(EnteredInError), "entered in error")]
 [JsonDerivedType(typeof(ReadingAmended), "reading amended")]
 [JsonDerivedType(typeof(ReportNoted), "report noted")]

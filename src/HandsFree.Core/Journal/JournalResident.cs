@@ -18,6 +18,7 @@ public static class JournalResident
         ReadingAmended e => e.Resident,
         ReportNoted e => e.Resident,
         PlanMade e => e.Resident,
+        PlanWithdrawn e => e.Resident,
         ReadingImported e => e.Resident,
         OrderProposed e => e.Resident,
         _ => null,

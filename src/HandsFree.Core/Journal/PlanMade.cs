@@ -19,6 +19,9 @@ public sealed record PlanMade(
     DateTimeOffset Until, string Text)
     : JournalEvent(Id, Person, At)
 {
+    /// <summary>Who ordered a limit that lies beyond a report-now line; null where it does not.</summary>
+    public string? OrderedBy { get; init; }
+
     /// <summary>The plan as the rules know it.</summary>
     public OrderedLimit ToLimit() => new(Value, Least, Greatest, Person, DateOnly.FromDateTime(At.DateTime)) { Until = Until };
 }

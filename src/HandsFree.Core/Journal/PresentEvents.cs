@@ -103,6 +103,7 @@ public sealed class PresentEvents
         PersonAdded or PersonRemoved or RulesKept or RosterKept or SpokenDigitsSet => true,
         EnteredInError e => kept.Contains(e.Event),
         ReadingAmended e => (e.Event is { } was && kept.Contains(was)) || (e.Becomes is { } becomes && kept.Contains(becomes)),
+        PlanWithdrawn e => kept.Contains(e.Plan),
         ReportNoted e => kept.Contains(e.Report),
         ReportTold e => kept.Contains(e.Report),
         _ => kept.Contains(happened.Id),

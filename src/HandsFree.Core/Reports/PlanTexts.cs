@@ -9,13 +9,18 @@ namespace HandsFree.Core.Reports;
 public static class PlanTexts
 {
     /// <summary>"pulse, four five to one one zero", "upper pressure, at least nine zero".</summary>
-    public static string Range(PlanMade plan) => $"{Name(plan.Value)}, " + plan switch
+    public static string Range(PlanMade plan) => Range(plan.ToLimit());
+
+    private static string Range(OrderedLimit plan) => $"{Name(plan.Value)}, " + plan switch
     {
         { Least: { } least, Greatest: { } greatest } => $"{DigitWords.Of(least)} to {DigitWords.Of(greatest)}",
         { Least: { } least } => $"at least {DigitWords.Of(least)}",
         { Greatest: { } greatest } => $"at most {DigitWords.Of(greatest)}",
         _ => "no limit",
     };
+
+    /// <summary>The plan for which a reading is not reported, as it is said after it: "Nurse's plan: upper pressure, at most two zero zero, until 22:00."</summary>
+    public static string Silencing(OrderedLimit plan) => $"Nurse's plan: {Range(plan)}, until {plan.Until?.ToString("H:mm", CultureInfo.InvariantCulture)}.";
 
     /// <summary>"pulse 45 to 110", "upper pressure 90 or more".</summary>
     public static string InFigures(PlanMade plan) => InFigures(plan.ToLimit());

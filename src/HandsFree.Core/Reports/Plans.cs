@@ -18,6 +18,9 @@ public static class Plans
                 case PlanMade plan when plan.Resident == resident && plan.At <= at && at < plan.Until:
                     made.Insert(0, plan);
                     break;
+                case PlanWithdrawn withdrawn when withdrawn.At <= at:
+                    gone.Add(withdrawn.Plan);
+                    break;
                 case EnteredInError error:
                     gone.Add(error.Event);
                     break;

@@ -49,6 +49,9 @@ public sealed class ReportBook
             case PlanMade plan:
                 Change(plan.Report, report => report with { Plans = [.. report.Plans, plan] });
                 break;
+            case PlanWithdrawn withdrawn:
+                TakeBack(withdrawn.Plan);
+                break;
             case EnteredInError error when reports.Remove(error.Event):
                 order.Remove(error.Event);
                 break;

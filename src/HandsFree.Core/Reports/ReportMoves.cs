@@ -46,6 +46,10 @@ public static class ReportMoves
         _ => NotYet,
     };
 
+    /// <summary>A plan ends before its time; that needs no open report.</summary>
+    /// <param name="role">Her role; null where nobody is set up.</param>
+    public static string? WhyNotWithdrawn(Role? role) => WhyNoNurse(role, "withdraws a plan");
+
     /// <summary>Who is told, as a word.</summary>
     public static string Name(Told whom) => whom switch
     {

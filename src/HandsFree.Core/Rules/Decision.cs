@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using HandsFree.Core.Residents;
 
 namespace HandsFree.Core.Rules;
 
@@ -10,6 +11,10 @@ namespace HandsFree.Core.Rules;
 /// <param name="RulesHash">SHA-256 in hex of the rule content that decided.</param>
 public sealed record Decision(Outcome Outcome, Recheck? Recheck, IReadOnlyList<Reason> Reasons, bool Danger, string RulesHash)
 {
+    /// <summary>The nurse's plans for which this reading is not reported. Not kept in the journal; the reasons are.</summary>
+    [JsonIgnore]
+    public IReadOnlyList<OrderedLimit> SilencedBy { get; init; } = [];
+
     /// <summary>All rules that ask for the recheck; <see cref="Recheck"/> is the one whose instruction is said. Not kept in the journal.</summary>
     [JsonIgnore]
     public IReadOnlyList<string> RecheckAskedBy { get; init; } = [];

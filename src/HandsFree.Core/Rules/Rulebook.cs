@@ -65,6 +65,15 @@ public sealed class Rulebook : IRulebook
     /// <param name="usual">What is usual for her, in the unit of the value; null where it is not known.</param>
     public ReportLimits LimitsOf(LimitedValue value, DecisionContext context, decimal? usual) => LimitFinding.Of(rules, value, context, usual);
 
+    /// <summary>The innermost line of a side beyond which a value is reported now, orders and plans left aside; null where there is none.</summary>
+    /// <param name="value">Of which number.</param>
+    /// <param name="low">The lower side, else the upper one.</param>
+    /// <param name="context">The resident and the moment.</param>
+    public ReportLimit? ReportNowOf(LimitedValue value, bool low, DecisionContext context) => LimitFinding.ReportNow(rules, value, low, context);
+
+    /// <summary>The line of a side that is reported whatever is planned; null where that side has none.</summary>
+    public ReportLimit? BeyondPlansOf(LimitedValue value, bool low) => LimitFinding.BeyondPlans(rules, value, low);
+
     /// <summary>Every rule, in the order in which they are asked, as a person may read it.</summary>
     public IReadOnlyList<RuleListing> Describe() =>
     [

@@ -5,7 +5,7 @@ namespace HandsFree.Speech;
 /// <summary>The port of the recognisers. One recogniser serves one thread at a time.</summary>
 public interface IRecognizer : IDisposable
 {
-    /// <summary>"neural", "vosk" or "sphinx".</summary>
+    /// <summary>"words" or "vosk".</summary>
     string Name { get; }
 
     /// <summary>Makes a grammar ready, so that the first hearing does not pay for it. May be called again at no cost.</summary>

@@ -19,7 +19,7 @@ internal sealed record PosteriorParameters(
     private static readonly JsonSerializerOptions Json = new(JsonSerializerDefaults.Web) { WriteIndented = true };
 
     /// <summary>Reads a data file that the assembly carries.</summary>
-    /// <param name="name">"neural-posterior.json".</param>
+    /// <param name="name">"vosk-posterior.json".</param>
     public static PosteriorParameters Carried(string name)
     {
         using Stream stream = typeof(PosteriorParameters).Assembly.GetManifestResourceStream(name)

@@ -10,5 +10,5 @@ namespace HandsFree.Speech.Words;
 /// <param name="SilenceDecibels">Sound whose loudest tenth of a second lies below it is nothing; decibels below full scale.</param>
 internal sealed record WordsParameters(double Temperature, double Expectation, double LeastProbability, double Beam, int MostWays, double SilenceDecibels)
 {
-    internal static WordsParameters Measured { get; } = new(1.3, 5, 0.75, 12, 400, -60);
+    internal static WordsParameters Measured { get; } = new(1, 5, 0.85, 12, 400, -60);
 }

@@ -37,6 +37,12 @@ public sealed class WordsRecognizer : IRecognizer
     public void Prepare(Grammar grammar)
     {
         ObjectDisposedException.ThrowIf(disposed, this);
+        string[] missing = model.Missing([grammar]);
+        if (missing.Length == grammar.Words.Count)
+        {
+            throw new GrammarException($"{grammar.Name}: the engine words knows none of its words ({string.Join(", ", missing)}); use words of src/HandsFree.Speech/Words/Data/words.txt");
+        }
+
         Automaton(grammar);
     }
 

@@ -6,20 +6,19 @@ using Xunit;
 
 namespace HandsFree.Benchmarks.Tests.Dictations;
 
-/// <summary>One visit with recordings and the neural engine.</summary>
+/// <summary>One visit with recordings and the built-in engine.</summary>
 public sealed class RealEngineTests
 {
     [Fact]
     public void A_visit_with_recordings_saves_nothing_wrong_and_is_heard_once()
     {
-        Shared.Model("moonshine-base-en");
         string[] clips = [Shared.Audio("dictation-synthetic"), Shared.Audio("dialogue-synthetic")];
         DirectoryInfo cache = Directory.CreateTempSubdirectory("handsfree-dictations-");
         try
         {
             DictationOptions options = new()
             {
-                Count = 5, Seed = 1, Engine = "neural", MissRates = [0], Clips = clips, Material = 2, Cache = cache.FullName, Processes = 1, Json = "",
+                Count = 5, Seed = 1, Engine = "words", MissRates = [0], Clips = clips, Material = 2, Cache = cache.FullName, Processes = 1, Json = "",
             };
             (IReadOnlyList<PlayedVisit>? visits, string line) = DictationRun.Play(options, TextWriter.Null);
             PlayedVisit visit = visits.ShouldNotBeNull(line).ShouldHaveSingleItem();

@@ -1,6 +1,5 @@
 using HandsFree.App.Homes;
 using HandsFree.Benchmarks.Live;
-using HandsFree.Speech.Sphinx;
 using HandsFree.TestKit;
 using HandsFree.TestKit.Sound;
 using Shouldly;
@@ -15,14 +14,13 @@ public sealed class LiveRoundTests
     [Fact]
     public void A_microphone_that_is_unplugged_and_a_server_that_ends_are_said_and_the_question_is_asked_again()
     {
-        Assert.SkipWhen(SphinxRecognizer.WhyNot(new SphinxOptions()) is not null, SphinxRecognizer.WhyNot(new SphinxOptions()) ?? "");
         using PulseServer server = PulseServer.StartOrSkip();
         DirectoryInfo folder = Directory.CreateTempSubdirectory("handsfree-live-");
         try
         {
             HomeFolder home = new(Path.Combine(folder.FullName, "home"), Path.Combine(folder.FullName, "state"));
             LiveShift.Read(Path.Combine(Shared.Repository, "demo-audio-synthetic"), []).MakeHome(home);
-            using RoundProcess round = RoundProcess.Start(server, home.Path, home.States, "sphinx", TimeProvider.System);
+            using RoundProcess round = RoundProcess.Start(server, home.Path, home.States, "words", TimeProvider.System);
             Says(round, "Room and bed?");
 
             server.Unload(PulseServer.Mouth);
@@ -46,7 +44,6 @@ public sealed class LiveRoundTests
     [Fact]
     public void A_round_that_is_heard_live_leaves_exactly_the_right_journal()
     {
-        Assert.SkipWhen(SphinxRecognizer.WhyNot(new SphinxOptions()) is not null, SphinxRecognizer.WhyNot(new SphinxOptions()) ?? "");
         using PulseServer server = PulseServer.StartOrSkip();
         DirectoryInfo folder = Directory.CreateTempSubdirectory("handsfree-live-");
         List<string> lines = [];
@@ -54,7 +51,7 @@ public sealed class LiveRoundTests
         {
             LiveShift shift = LiveShift.Read(Path.Combine(Shared.Repository, "demo-audio-synthetic"), ["106"]);
 
-            LiveShiftResult result = shift.Run(server, "sphinx", folder.FullName, TimeSpan.FromMinutes(4), lines.Add);
+            LiveShiftResult result = shift.Run(server, "words", folder.FullName, TimeSpan.FromMinutes(4), lines.Add);
 
             result.Journal.Missing.ShouldBeEmpty(string.Join('\n', lines));
             result.Journal.Unexpected.ShouldBeEmpty(string.Join('\n', lines));

@@ -23,7 +23,7 @@ internal static class CalibrateCommand
     public static Command Make()
     {
         Argument<string[]> folders = new("FOLDER") { Arity = ArgumentArity.ZeroOrMore, Description = $"Folders with a {TranscriptTable.Name}; none: only what --evidence holds" };
-        Option<string> engine = new("--engine") { Required = true, Description = "neural, sphinx or vosk" };
+        Option<string> engine = new("--engine") { Required = true, Description = "An engine whose posterior weighs facts: vosk" };
         engine.AcceptOnlyFromAmong([.. LogisticModel.OfEngines.Keys]);
         Option<string[]> conditions = new("--conditions") { DefaultValueFactory = _ => ["clean"], AllowMultipleArgumentsPerToken = true, Description = "clean, a noise and its dB, or a microphone fault: pink:15 babble:10 reverb:0.6" };
         Option<int> every = new("--every") { DefaultValueFactory = _ => 1, Description = "Only each Nth recording" };

@@ -17,12 +17,6 @@ internal sealed record LogisticModel(IReadOnlyDictionary<string, double> Value, 
     /// <summary>What each engine measures and its posterior weighs.</summary>
     public static IReadOnlyDictionary<string, LogisticModel> OfEngines { get; } = new Dictionary<string, LogisticModel>
     {
-        ["neural"] = new(
-            new Dictionary<string, double> { [Facts.Score] = 0.7, [Facts.ScoreInNoise] = 0, [Facts.TooLong] = -8 },
-            new Dictionary<string, double> { [Facts.Bias] = -4, [Facts.Noise] = 0, [Facts.LeftOut] = 0, [Facts.Unlike] = 0 }),
-        ["sphinx"] = new(
-            new Dictionary<string, double> { [Facts.Score] = 1, [Facts.TooLong] = -8 },
-            new Dictionary<string, double> { [Facts.Bias] = -5, [Facts.Noise] = 0, [Facts.Lead] = 0.3 }),
         ["vosk"] = new(
             new Dictionary<string, double> { [Facts.Score] = 1 },
             new Dictionary<string, double> { [Facts.Bias] = 0, [Facts.Outside] = 1 }),

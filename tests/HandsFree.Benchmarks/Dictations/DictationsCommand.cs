@@ -16,7 +16,7 @@ internal static class DictationsCommand
     {
         Option<int> count = new("--count") { Description = "Dictations at least", DefaultValueFactory = _ => 500 };
         Option<int> seed = new("--seed") { Description = "Of all that is drawn", DefaultValueFactory = _ => 1 };
-        Option<string?> engine = new("--engine") { Description = "neural, vosk or sphinx; without it the best that is here" };
+        Option<string?> engine = new("--engine") { Description = "words or vosk; without it words" };
         Option<string?> noise = new("--noise") { Description = "pink or babble" };
         Option<double> snr = new("--snr") { Description = "Speech above the noise, dB", DefaultValueFactory = _ => 15 };
         Option<string> missRate = new("--miss-rate") { Description = "Shares of wrong read-backs that the aide misses, parted by commas", DefaultValueFactory = _ => "0,0.1,0.5" };

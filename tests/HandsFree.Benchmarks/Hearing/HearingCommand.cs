@@ -14,7 +14,7 @@ internal static class HearingCommand
     public static Command Make()
     {
         HearingOptions options = new();
-        Option<string?> engine = new("--engine") { Description = "neural, vosk or sphinx; without it the best that is here" };
+        Option<string?> engine = new("--engine") { Description = "words or vosk; without it words" };
         engine.AcceptOnlyFromAmong([.. EngineNames.All]);
         Option<bool> bySpeaker = new("--by-speaker") { Description = "A table of the speakers, too" };
         Option<string?> json = new("--json") { Description = "A file for the result of each recording" };

@@ -35,9 +35,12 @@ internal sealed class HearingRun(IRecognizer recognizer, FileHearing files, Func
     }
 
     /// <summary>Hears each Nth recording of a folder, one after the other.</summary>
-    public IEnumerable<HeardRow> Hear(IReadOnlyList<Transcript> folder, int every)
+    public IEnumerable<HeardRow> Hear(IReadOnlyList<Transcript> folder, int every) => Hear(folder, Chosen(folder, every));
+
+    /// <summary>Hears some recordings of a folder, one after the other.</summary>
+    public IEnumerable<HeardRow> Hear(IReadOnlyList<Transcript> folder, IEnumerable<Transcript> chosen)
     {
-        foreach (Transcript said in Chosen(folder, every))
+        foreach (Transcript said in chosen)
         {
             WavResult read = WavReader.Read(said.FilePath);
             AudioClip clip = read.IsRead ? read.Clip : throw new InvalidDataException(read.Error);

@@ -12,7 +12,7 @@ internal static class LiveLatencyCommand
     /// <summary>Makes the command.</summary>
     public static Command Make()
     {
-        Option<string> engine = new("--engine") { Description = "The engine that hears", DefaultValueFactory = _ => "neural" };
+        Option<string> engine = new("--engine") { Description = "The engine that hears", DefaultValueFactory = _ => "words" };
         Option<string[]> residents = new("--resident") { Description = "Only these residents of the demo; may be given several times" };
         Option<int> minutes = new("--minutes") { Description = "At most so long", DefaultValueFactory = _ => 30 };
         Command command = new("live-latency", "From the end of speech to the first sound of the answer, in a live shift of the demo") { engine, residents, minutes };

@@ -10,7 +10,7 @@ internal static class LiveShiftCommand
     /// <summary>Makes the command.</summary>
     public static Command Make()
     {
-        Option<string> engine = new("--engine") { Description = "The engine that hears", DefaultValueFactory = _ => "neural" };
+        Option<string> engine = new("--engine") { Description = "The engine that hears", DefaultValueFactory = _ => "words" };
         Option<string[]> residents = new("--resident") { Description = "Only these residents of the demo; may be given several times" };
         Option<int> minutes = new("--minutes") { Description = "At most so long", DefaultValueFactory = _ => 30 };
         Command command = new("live-shift", "A shift of the demo spoken into a null sink, heard live by \"handsfree round\" on its monitor") { engine, residents, minutes };

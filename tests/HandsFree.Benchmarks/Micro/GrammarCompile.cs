@@ -1,7 +1,6 @@
 using BenchmarkDotNet.Attributes;
 using HandsFree.Language.Automata;
 using HandsFree.Language.Grammars;
-using HandsFree.Speech.Neural;
 
 namespace HandsFree.Benchmarks.Micro;
 
@@ -9,15 +8,10 @@ namespace HandsFree.Benchmarks.Micro;
 public class GrammarCompile
 {
     private Grammar readings = null!;
-    private Vocabulary tokens = null!;
 
     /// <summary>Before the clock runs.</summary>
     [GlobalSetup]
-    public void Setup()
-    {
-        readings = StateGrammars.Readings();
-        tokens = StateGrammars.Tokens();
-    }
+    public void Setup() => readings = StateGrammars.Readings();
 
     /// <summary>Reading, parsing and linking the files.</summary>
     [Benchmark]
@@ -35,13 +29,5 @@ public class GrammarCompile
         }
 
         return at.Sum(c => automaton.Next(c).Arcs.Length);
-    }
-
-    /// <summary>What the neural engine needs before its first step: the first state and its allowed tokens.</summary>
-    [Benchmark]
-    public int FirstTokens()
-    {
-        WrittenAutomaton automaton = new(readings, tokens);
-        return automaton.Tokens(automaton.Start).Length;
     }
 }

@@ -11,7 +11,7 @@ internal static class HandoverSpeedCommand
     {
         Argument<string> home = new("HOME") { Description = "A home with its record; simulated-home makes one" };
         Argument<string> folder = new("FOLDER") { Description = "Recordings with a transcripts.tsv; those with a question of the handover are asked" };
-        Option<string> engine = new("--engine") { Description = "The engine that hears", DefaultValueFactory = _ => EngineNames.Neural };
+        Option<string> engine = new("--engine") { Description = "The engine that hears", DefaultValueFactory = _ => EngineNames.Words };
         Option<int> rounds = new("--rounds") { Description = "How often everything is asked", DefaultValueFactory = _ => 3 };
         Option<int> threads = new("--threads") { Description = "Processor threads for one hearing", DefaultValueFactory = _ => 1 };
         engine.AcceptOnlyFromAmong([.. EngineNames.All]);

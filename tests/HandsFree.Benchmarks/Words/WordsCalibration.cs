@@ -26,21 +26,23 @@ internal static class WordsCalibration
     {
         Argument<string> audio = new("AUDIO") { Description = "The folder of shared recordings" };
         Argument<string> grammars = new("GRAMMARS") { Description = "The folder of grammars" };
-        Command command = new("words-calibration", "Tries temperatures, expectations and thresholds of the engine words on speakers it never heard") { audio, grammars };
-        command.SetAction(parsed => Run(parsed.GetValue(audio)!, parsed.GetValue(grammars)!, Console.Out));
+        Option<string[]> conditions = new("--conditions") { Description = "Only these, by their names", AllowMultipleArgumentsPerToken = true };
+        conditions.AcceptOnlyFromAmong([.. Conditions.Select(c => c.Name)]);
+        Command command = new("words-calibration", "Tries temperatures, expectations and thresholds of the engine words on speakers it never heard") { audio, grammars, conditions };
+        command.SetAction(parsed => Run(parsed.GetValue(audio)!, parsed.GetValue(grammars)!, parsed.GetValue(conditions)!, Console.Out));
         return command;
     }
 
-    private static void Run(string audio, string folder, TextWriter output)
+    private static void Run(string audio, string folder, string[] conditions, TextWriter output)
     {
         using WordsRecognizer engine = WordsRecognizer.Open();
-        List<Sounding> all = [.. Conditions.SelectMany(condition => Sets(audio, folder).SelectMany(set => Heard(engine, set, condition)))];
-        foreach (double temperature in (double[])[1, 1.15, 1.3, 1.5])
+        List<Sounding> all = [.. Conditions.Where(c => conditions.Length == 0 || conditions.Contains(c.Name)).SelectMany(condition => Sets(audio, folder).SelectMany(set => Heard(engine, set, condition)))];
+        foreach (double temperature in (double[])[1, 1.15, 1.3])
         {
             var evidence = all.Select(s => (Sounding: s, Evidence: engine.Weigh((float[])s.Logits.Clone(), s.Grammar, temperature))).ToList();
-            foreach (double expectation in (double[])[2, 3, 4, 5, 6])
+            foreach (double expectation in (double[])[3, 5])
             {
-                foreach (double least in (double[])[0.6, 0.7, 0.75, 0.8, 0.9])
+                foreach (double least in (double[])[0.75, 0.85, 0.9, 0.95])
                 {
                     WordsParameters parameters = WordsParameters.Measured with { Temperature = temperature, Expectation = expectation, LeastProbability = least };
                     var rows = evidence.Select(e => (e.Sounding.Group, e.Sounding.Condition,

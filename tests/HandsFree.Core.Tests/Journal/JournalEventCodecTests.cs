@@ -66,6 +66,7 @@ public sealed class JournalEventCodecTests
             new ReportTold("n-2", "nurse-1", at, "s1-9", Told.Prescriber, null, ToldHow.ByPhone, at),
             new ReportAcknowledged("n-3", "nurse-1", at, "s1-9") { Advised = "count again in one hour" },
             new PlanMade("n-4", "nurse-1", at, "r-4", "s1-9", LimitedValue.Pulse, 50, 115.5m, at.AddHours(6), "rest in bed"),
+            new PlanWithdrawn("n-6", "nurse-1", at, "r-4", "s1-9", "n-4", "pulse has settled"),
             new PlanMade("n-5", "nurse-1", at, "r-4", "s1-9", LimitedValue.OxygenSaturation, 88, null, at.AddHours(6), ""),
             new ReportClosed("n-6", "nurse-1", at, "s1-9", "as usual"),
         ];

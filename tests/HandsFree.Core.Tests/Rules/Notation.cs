@@ -46,7 +46,7 @@ internal static class Notation
         return new(value, how);
     }
 
-    /// <summary>A resident: parts by semicolon, "usual pulse 56", "ordered oxygen 88-92", "not left mastectomy", "litres 2".</summary>
+    /// <summary>A resident: parts by semicolon, "usual pulse 56", "ordered oxygen 88-92", "planned pulse 40-160", "not left mastectomy", "litres 2".</summary>
     public static Resident Resident(string text)
     {
         var resident = new Resident { Id = "r1", Name = "Ada Example", Room = 12, Born = new(1940, 5, 6) };
@@ -59,6 +59,10 @@ internal static class Notation
                     UsualValues = [.. resident.UsualValues, new(Limited(what), Number(number)) { Site = site is [var s] ? Enum.Parse<TemperatureSite>(s, true) : null }],
                 },
                 ["ordered", var what, var range] => resident with { OrderedLimits = [.. resident.OrderedLimits, Order(what, range)] },
+                ["planned", var what, var range] => resident with
+                {
+                    OrderedLimits = [.. resident.OrderedLimits, Order(what, range) with { Until = Now.AddHours(8) }],
+                },
                 ["not", var arm, var why] => resident with { ArmsNotToBeUsed = new Dictionary<Arm, string> { [Enum.Parse<Arm>(arm, true)] = why } },
                 ["has", .. var condition] => resident with { Conditions = [.. resident.Conditions, string.Join(' ', condition)] },
                 ["litres", var flow] => resident with { UsualOxygen = new(Number(flow)) },

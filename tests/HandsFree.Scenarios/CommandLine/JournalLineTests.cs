@@ -33,6 +33,7 @@ public sealed class JournalLineTests
         new ReportOpened("9", "aide-7", At, "r1", ReportUrgency.ThisShift, VitalSign.Pulse, ["4"], "pulse 72", ["pulse.fast"]),
         new ReportAcknowledged("10", "nurse-1", At, "9"),
         new ReportTold("30", "aide-7", At, "9", Told.Nurse, "nurse-1", ToldHow.InPerson, At),
+        new PlanWithdrawn("31b", "nurse-1", At, "r1", "9", "31", "pulse has settled"),
         new PlanMade("31", "nurse-1", At, "r1", "9", LimitedValue.Pulse, null, 110, At.AddHours(8), "measure again at six"),
         new ReportClosed("32", "nurse-1", At, "9", "76, as usual"),
         new EnteredInError("11", "aide-7", At, "r1", "4", "wrong resident"),

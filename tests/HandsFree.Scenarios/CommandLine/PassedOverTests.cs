@@ -64,7 +64,9 @@ public sealed class PassedOverTests
 
         run.Code.ShouldBe(0, run.Error);
         run.Out.ShouldContain("The record has an entry that I cannot read. Tell your supervisor.");
-        run.Out.ShouldContain("Saved.");
+        run.Out.ShouldContain("Goodbye.");
+        using HomeJournal journal = HomeJournal.Open(home.Folder, new Unlocker(CommandRun.Quiet, null)).Journal!;
+        journal.All().OfType<ReadingRecorded>().Last().Confirmed.Reading.Value.ShouldBe(Core.Quantities.HeartRate.FromPerMinute(72));
     }
 
     [Fact]

@@ -12,28 +12,17 @@ namespace HandsFree.Scenarios.Demo;
 public sealed class DemoCommandTests
 {
     [Fact]
-    public void The_whole_shift_is_exact_with_sphinx()
+    public void The_whole_shift_is_exact()
     {
-        SphinxHere.Needed();
         using TemporaryHome home = new();
-        CommandRun run = Run(home, Shared.Repository, "demo", "--fast", "--engine", "sphinx");
+        CommandRun run = Run(home, Shared.Repository, "demo", "--fast", "--engine", "words");
         run.Code.ShouldBe(0, run.Out + run.Error);
         run.Lines[^1].ShouldBe("Saved: 20 readings, 1 not taken, 2 reports; exactly what was said, and nothing else.");
     }
 
     [Fact]
-    public void The_whole_shift_is_exact_with_neural()
-    {
-        Shared.Model("moonshine-base-en");
-        using TemporaryHome home = new();
-        CommandRun run = Run(home, Shared.Repository, "demo", "--fast", "--engine", "neural");
-        run.Code.ShouldBe(0, run.Out + run.Error);
-    }
-
-    [Fact]
     public void Two_swapped_reading_clips_end_with_exit_code_1_and_what_differs()
     {
-        SphinxHere.Needed();
         using TemporaryHome home = new();
         using ShortShift shift = new();
         shift.Change(manifest =>
@@ -42,7 +31,7 @@ public sealed class DemoCommandTests
             JsonNode second = manifest["visits"]![1]!["steps"]![0]!;
             (first["say"], second["say"]) = ((string)second["say"]!, (string)first["say"]!);
         });
-        CommandRun run = Run(home, shift.Root, "demo", "--fast", "--engine", "sphinx");
+        CommandRun run = Run(home, shift.Root, "demo", "--fast", "--engine", "words");
         run.Code.ShouldBe(1, run.Out + run.Error);
         run.Lines.ShouldContain("Missing in the journal: resident 102: reading, pulse, 76");
         run.Lines.ShouldContain("In the journal, but not expected: resident 102: reading, pulse, 85");
@@ -51,14 +40,13 @@ public sealed class DemoCommandTests
     [Fact]
     public void Two_files_that_changed_places_are_named_the_shift_goes_on_and_the_exit_code_is_1()
     {
-        SphinxHere.Needed();
         using TemporaryHome home = new();
         using ShortShift shift = new();
         string[] files = ["r048-bm_lewis.wav", "r162-am_echo.wav"];
         byte[][] contents = [.. files.Select(f => File.ReadAllBytes(Path.Combine(shift.Folder, f)))];
         File.WriteAllBytes(Path.Combine(shift.Folder, files[0]), contents[1]);
         File.WriteAllBytes(Path.Combine(shift.Folder, files[1]), contents[0]);
-        CommandRun run = Run(home, shift.Root, "demo", "--fast", "--engine", "sphinx");
+        CommandRun run = Run(home, shift.Root, "demo", "--fast", "--engine", "words");
         run.Code.ShouldBe(1, run.Out + run.Error);
         run.Lines.ShouldContain(l => l.StartsWith("Changed: r048-bm_lewis.wav is not the recording of the manifest", StringComparison.Ordinal));
         run.Lines.ShouldContain(l => l.StartsWith("Changed: r162-am_echo.wav", StringComparison.Ordinal));
@@ -68,11 +56,10 @@ public sealed class DemoCommandTests
     [Fact]
     public void The_home_stays_where_home_names_it_and_other_commands_work_on_it()
     {
-        SphinxHere.Needed();
         using TemporaryHome home = new();
         using ShortShift shift = new();
         string record = home.At("exchange");
-        CommandRun run = Run(home, shift.Root, "demo", "--fast", "--engine", "sphinx", "--home", home.At("made-up"), "--record", record);
+        CommandRun run = Run(home, shift.Root, "demo", "--fast", "--engine", "words", "--home", home.At("made-up"), "--record", record);
         run.Code.ShouldBe(0, run.Out + run.Error);
         CommandRun handover = CommandRun.With(
             home,
@@ -87,7 +74,7 @@ public sealed class DemoCommandTests
         WavReader.Read(Path.Combine(record, "aide.wav")).Clip!.Duration.ShouldBe(both);
         WavReader.Read(Path.Combine(record, "program.wav")).Clip!.Duration.ShouldBe(both);
         File.ReadAllText(Path.Combine(record, "exchange.txt")).ShouldContain("resident 104: not taken, blood pressure, refused");
-        CommandRun second = Run(home, shift.Root, "demo", "--fast", "--engine", "sphinx", "--home", home.At("made-up"));
+        CommandRun second = Run(home, shift.Root, "demo", "--fast", "--engine", "words", "--home", home.At("made-up"));
         second.Code.ShouldBe(2);
         second.Error.ShouldContain("journal.db is there already");
     }

@@ -22,7 +22,6 @@ public sealed partial class KilledDemoTests
     [InlineData(3)]
     public async Task Nothing_that_was_announced_as_saved_is_missing_after_a_kill_and_nothing_unconfirmed_is_there(int seed)
     {
-        SphinxHere.Needed();
         using TemporaryHome home = new();
         using ShortShift shift = new();
         int linesToLive = new Random(seed).Next(5, 45);
@@ -50,7 +49,7 @@ public sealed partial class KilledDemoTests
     {
         ProcessStartInfo start = new(Environment.GetEnvironmentVariable("DOTNET_HOST_PATH") ?? "dotnet")
         {
-            ArgumentList = { "exec", typeof(App.Commands.CommandLine).Assembly.Location, "demo", "--fast", "--engine", "sphinx", "--home", home.At("killed") },
+            ArgumentList = { "exec", typeof(App.Commands.CommandLine).Assembly.Location, "demo", "--fast", "--engine", "words", "--home", home.At("killed") },
             RedirectStandardOutput = true,
         };
         start.Environment["HANDSFREE_ROOT"] = shift.Root;

@@ -10,21 +10,20 @@ public sealed class HearCommandTests
     [Fact]
     public void One_object_a_line_says_what_was_heard()
     {
-        SphinxHere.Needed();
         using TemporaryHome home = new();
         string clip = Recordings.Pulse(home, "pulse.wav");
 
-        CommandRun run = Sphinx(home, "--json", clip);
+        CommandRun run = Words(home, "--json", clip);
 
         run.Code.ShouldBe(0);
-        run.ErrorLines[0].ShouldBe("the engine sphinx hears, because --engine says so");
+        run.ErrorLines[0].ShouldBe("the engine words hears");
         JsonElement heard = JsonDocument.Parse(run.Lines.ShouldHaveSingleItem()).RootElement;
         heard.EnumerateObject().Select(field => field.Name).ShouldBe(
         [
             "file", "engine", "outcome", "meaning", "words", "probability", "margin", "runnerUp", "audioSeconds", "decodeMilliseconds",
         ]);
         heard.GetProperty("file").GetString().ShouldBe(clip);
-        heard.GetProperty("engine").GetString().ShouldBe("sphinx");
+        heard.GetProperty("engine").GetString().ShouldBe("words");
         heard.GetProperty("outcome").GetString().ShouldBe("heard");
         heard.GetProperty("meaning").GetRawText().ShouldBe("""{"kind": "pulse", "value": 85}""");
         heard.GetProperty("words").GetString().ShouldBe("pulse eighty five");
@@ -35,10 +34,9 @@ public sealed class HearCommandTests
     [Fact]
     public void A_file_with_nothing_in_it_is_heard_as_nothing_and_is_no_error()
     {
-        SphinxHere.Needed();
         using TemporaryHome home = new();
 
-        CommandRun run = Sphinx(home, "--json", Recordings.Quiet(home, "quiet.wav"));
+        CommandRun run = Words(home, "--json", Recordings.Quiet(home, "quiet.wav"));
 
         run.Code.ShouldBe(0);
         JsonElement heard = JsonDocument.Parse(run.Lines.ShouldHaveSingleItem()).RootElement;
@@ -53,7 +51,6 @@ public sealed class HearCommandTests
     [Fact]
     public void Broken_files_are_named_with_their_reason_and_the_others_are_done_in_order()
     {
-        SphinxHere.Needed();
         using TemporaryHome home = new();
         string pulse = Recordings.Pulse(home, "pulse.wav");
         string quiet = Recordings.Quiet(home, "quiet.wav");
@@ -61,7 +58,7 @@ public sealed class HearCommandTests
         File.WriteAllBytes(home.At("cut.wav"), whole[..(whole.Length / 2)]);
         home.With("empty.wav", "").With("letter.wav", "Dear nurse,");
 
-        CommandRun run = Sphinx(home, "--json", quiet, home.At("cut.wav"), home.At("empty.wav"), home.At("letter.wav"), home.At("none.wav"), pulse);
+        CommandRun run = Words(home, "--json", quiet, home.At("cut.wav"), home.At("empty.wav"), home.At("letter.wav"), home.At("none.wav"), pulse);
 
         run.Code.ShouldBe(2);
         run.Lines.Select(line => JsonDocument.Parse(line).RootElement.GetProperty("file").GetString()).ShouldBe([quiet, pulse]);
@@ -76,14 +73,13 @@ public sealed class HearCommandTests
     [Fact]
     public void An_enormous_file_is_refused_by_its_size()
     {
-        SphinxHere.Needed();
         using TemporaryHome home = new();
         using (FileStream file = File.Create(home.At("enormous.wav")))
         {
             file.SetLength(300_000_000); // sparse
         }
 
-        CommandRun run = Sphinx(home, "--json", home.At("enormous.wav"));
+        CommandRun run = Words(home, "--json", home.At("enormous.wav"));
 
         run.Code.ShouldBe(2);
         run.Out.ShouldBeEmpty();
@@ -93,12 +89,11 @@ public sealed class HearCommandTests
     [Fact]
     public void A_folder_stands_for_its_recordings_by_name()
     {
-        SphinxHere.Needed();
         using TemporaryHome home = new TemporaryHome().With("notes.txt", "no recording");
         Recordings.Quiet(home, "b.wav");
         Recordings.Quiet(home, "a.WAV");
 
-        CommandRun run = Sphinx(home, "--json", home.Path);
+        CommandRun run = Words(home, "--json", home.Path);
 
         run.Code.ShouldBe(0);
         run.Lines.Select(line => JsonDocument.Parse(line).RootElement.GetProperty("file").GetString()).ShouldBe([home.At("a.WAV"), home.At("b.wav")]);
@@ -107,10 +102,9 @@ public sealed class HearCommandTests
     [Fact]
     public void A_folder_without_recordings_is_refused()
     {
-        SphinxHere.Needed();
         using TemporaryHome home = new();
 
-        CommandRun run = Sphinx(home, home.Path);
+        CommandRun run = Words(home, home.Path);
 
         run.Code.ShouldBe(2);
         run.Error.ShouldContain("there is no .wav file in this folder");
@@ -119,24 +113,22 @@ public sealed class HearCommandTests
     [Fact]
     public void Without_JSON_there_is_one_readable_line_a_file()
     {
-        SphinxHere.Needed();
         using TemporaryHome home = new();
 
-        CommandRun run = Sphinx(home, Recordings.Pulse(home, "pulse.wav"), Recordings.Quiet(home, "quiet.wav"));
+        CommandRun run = Words(home, Recordings.Pulse(home, "pulse.wav"), Recordings.Quiet(home, "quiet.wav"));
 
         run.Lines.Length.ShouldBe(3);
-        run.Lines[0].ShouldBe("the engine sphinx hears, because --engine says so");
-        run.Lines[1].ShouldContain("pulse.wav: \"pulse eighty five\" {\"kind\": \"pulse\", \"value\": 85} (probability 0.");
+        run.Lines[0].ShouldBe("the engine words hears");
+        run.Lines[1].ShouldContain("pulse.wav: \"pulse eighty five\" {\"kind\": \"pulse\", \"value\": 85} (probability ");
         run.Lines[2].ShouldEndWith("quiet.wav: nothing (2.0 s of audio, 0 ms)");
     }
 
     [Fact]
     public void A_grammar_of_one_s_own_decides_what_is_heard()
     {
-        SphinxHere.Needed();
         using TemporaryHome home = new TemporaryHome().With("own.jsgf", "#JSGF V1.0;\ngrammar own;\npublic <own> = pulse eighty five | go away;\n");
 
-        JsonElement heard = JsonDocument.Parse(Sphinx(home, "--json", "--grammar", home.At("own.jsgf"), Recordings.Pulse(home, "pulse.wav")).Out).RootElement;
+        JsonElement heard = JsonDocument.Parse(Words(home, "--json", "--grammar", home.At("own.jsgf"), Recordings.Pulse(home, "pulse.wav")).Out).RootElement;
 
         heard.GetProperty("words").GetString().ShouldBe("pulse eighty five");
         heard.GetProperty("meaning").GetString().ShouldBe("pulse 85"); // without tags a sentence means its words, numbers in figures
@@ -160,14 +152,13 @@ public sealed class HearCommandTests
     [Fact]
     public void A_word_that_the_engine_can_t_know_is_refused_by_name()
     {
-        SphinxHere.Needed();
         using TemporaryHome home = new TemporaryHome().With("own.jsgf", "#JSGF V1.0;\ngrammar own;\npublic <own> = xqzzv;\n");
 
-        CommandRun run = Sphinx(home, "--grammar", home.At("own.jsgf"), Recordings.Quiet(home, "quiet.wav"));
+        CommandRun run = Words(home, "--grammar", home.At("own.jsgf"), Recordings.Quiet(home, "quiet.wav"));
 
         run.Code.ShouldBe(2);
         run.Error.ShouldContain("xqzzv");
     }
 
-    private static CommandRun Sphinx(TemporaryHome home, params string[] args) => CommandRun.Of(home, ["hear", "--engine", "sphinx", .. args]);
+    private static CommandRun Words(TemporaryHome home, params string[] args) => CommandRun.Of(home, ["hear", "--engine", "words", .. args]);
 }

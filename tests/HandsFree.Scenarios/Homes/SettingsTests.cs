@@ -39,7 +39,7 @@ public sealed class SettingsTests
               "shifts": [ { "name": "late", "begins": "14:30" }, { "name": "early", "begins": "06:00" } ],
               "overdueMinutes": { "reportNow": 5, "reportThisShift": 60, "recheck": 10 },
               "wording": { "refused": "declined" },
-              "engine": "sphinx",
+              "engine": "words",
               "aide": "aide-9",
               "pulseCountSeconds": 60,
               "longestPauseMinutes": 4,
@@ -58,7 +58,7 @@ public sealed class SettingsTests
         settings.Shifts.ShouldBe([new Shift("early", new TimeOnly(6, 0)), new Shift("late", new TimeOnly(14, 30))]);
         settings.Overdue.ShouldBe(new Overdue(TimeSpan.FromMinutes(5), TimeSpan.FromMinutes(60), TimeSpan.FromMinutes(10)));
         settings.Wording.Of("Refused, then refused again; a refusal.").ShouldBe("Declined, then declined again; a refusal.");
-        settings.Engine.ShouldBe("sphinx");
+        settings.Engine.ShouldBe("words");
         settings.Aide.ShouldBe("aide-9");
         settings.LongestPause.ShouldBe(TimeSpan.FromMinutes(4));
         settings.AnswerAwaited.ShouldBe(TimeSpan.FromSeconds(6));

@@ -15,12 +15,11 @@ public sealed class FromAudioToReportTests
     [Fact]
     public void A_pressure_that_was_spoken_is_reported_told_acknowledged_and_closed_over_restarts()
     {
-        Shared.Model("moonshine-base-en");
         using TemporaryHome home = new();
         using ShortShift shift = new("105");
         CommandRun round = CommandRun.With(
             home, s => s with { Variable = name => name == "HANDSFREE_ROOT" ? shift.Root : s.Variable(name) },
-            "demo", "--fast", "--engine", "neural", "--home", home.At("made-up"));
+            "demo", "--fast", "--home", home.At("made-up"));
         round.Code.ShouldBe(0, round.Out + round.Error);
 
         string list = Run(home, "demo", "report", "list").Lines.ShouldHaveSingleItem();

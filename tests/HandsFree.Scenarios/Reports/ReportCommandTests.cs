@@ -26,7 +26,7 @@ public sealed class ReportCommandTests
         acknowledged.Code.ShouldBe(0, acknowledged.Error);
         acknowledged.Out.ShouldStartWith("Advised: count again in one hour");
         home.As("nurse-1", "report", "told", Report, "--to", "prescriber", "--how", "by-phone").Code.ShouldBe(0);
-        home.As("nurse-1", "report", "plan", Report, "--value", "pulse", "--greatest", "140", "--until", "16:00", "--text", "rest in bed").Code.ShouldBe(0);
+        home.As("nurse-1", "report", "plan", Report, "--value", "pulse", "--greatest", "140", "--ordered-by", "Dr Example", "--until", "16:00", "--text", "rest in bed").Code.ShouldBe(0);
         home.As("aide-7", "handover", "--ask", "handover").Out.ShouldContain(
             "Room 12 bed A: acknowledged, pulse, one three six, advised: count again in one hour, plan, pulse, at most one four zero until 16:00.");
         home.As("nurse-1", "report", "close", Report, "--outcome", "pulse as usual").Code.ShouldBe(0);
@@ -37,7 +37,7 @@ public sealed class ReportCommandTests
         string[] list = home.As("super-1", "journal", "list").Lines;
         list.ShouldContain(l => l.Contains("report told: s-4, nurse (nurse-1), in person, by aide-7", StringComparison.Ordinal));
         list.ShouldContain(l => l.Contains("report acknowledged: s-4, by nurse-1, advised and read back: count again in one hour", StringComparison.Ordinal));
-        list.ShouldContain(l => l.Contains("plan by nurse-1 for report s-4: pulse 140 or less, until 2026-03-03 16:00, rest in bed", StringComparison.Ordinal));
+        list.ShouldContain(l => l.Contains("plan by nurse-1 for report s-4: pulse 140 or less, until 2026-03-03 16:00, ordered by Dr Example, rest in bed", StringComparison.Ordinal));
         list.ShouldContain(l => l.Contains("report closed: s-4, by nurse-1: pulse as usual", StringComparison.Ordinal));
         list.ShouldContain(l => l.Contains("viewed by aide-7: report list", StringComparison.Ordinal));
         list.ShouldContain(l => l.Contains("viewed by nurse-1: report show s-4", StringComparison.Ordinal));
@@ -82,6 +82,11 @@ public sealed class ReportCommandTests
     [InlineData("--least is above --greatest", "--value", "pulse", "--least", "100", "--greatest", "50", "--until", "16:00")]
     [InlineData("--greatest must be a whole number for pulse", "--value", "pulse", "--greatest", "100.5", "--until", "16:00")]
     [InlineData("--until is \"later\"", "--value", "pulse", "--greatest", "140", "--until", "later")]
+    [InlineData("--greatest 160 can't be planned: above 150 is reported whatever is planned", "--value", "pulse", "--greatest", "160", "--ordered-by", "Dr Example", "--until", "16:00")]
+    [InlineData("--least 39 can't be planned: below 40 is reported whatever is planned", "--value", "pulse", "--least", "39", "--ordered-by", "Dr Example", "--until", "16:00")]
+    [InlineData("--greatest 140 is above report-now, 130: who ordered it? Nothing was planned", "--value", "pulse", "--greatest", "140", "--until", "16:00")]
+    [InlineData("--least 45 is below report-now, 50: who ordered it?", "--value", "pulse", "--least", "45", "--until", "16:00")]
+    [InlineData("the report is on pulse; a plan for upper pressure follows a report on that", "--value", "systolic", "--greatest", "200", "--until", "16:00")]
     [InlineData("not within the next 14 days", "--value", "pulse", "--greatest", "140", "--until", "2026-04-30T10:00")]
     [InlineData("not within the next 14 days", "--value", "pulse", "--greatest", "140", "--until", "2026-03-03T10:00")]
     public void A_plan_that_can_t_be_is_refused(string why, params string[] options)
@@ -93,6 +98,23 @@ public sealed class ReportCommandTests
 
         run.Code.ShouldBe(2);
         run.ErrorLines.ShouldHaveSingleItem().ShouldContain(why);
+    }
+
+    [Fact]
+    public void A_plan_is_withdrawn_by_a_nurse_with_a_reason_and_an_aide_can_t()
+    {
+        using TemporaryHome home = InventedHome.AfterTheRound().WithPeople();
+        home.As("nurse-1", "report", "acknowledge", Report).Code.ShouldBe(0);
+        home.As("nurse-1", "report", "withdraw", Report, "--why", "settled").ErrorLines.ShouldHaveSingleItem().ShouldContain("no plan of it stands");
+        home.As("nurse-1", "report", "plan", Report, "--value", "pulse", "--greatest", "140", "--ordered-by", "Dr Example", "--until", "16:00").Code.ShouldBe(0);
+        home.As("nurse-1", "handover", "--ask", "handover").Out.ShouldContain("plan, pulse, at most one four zero until 16:00");
+
+        home.As("aide-1", "report", "withdraw", Report, "--why", "settled").ErrorLines.ShouldHaveSingleItem().ShouldContain("an aide can't");
+        home.As("nurse-1", "report", "withdraw", Report, "--why", "settled").Out.ShouldContain("Plan pulse 140 or less withdrawn");
+
+        home.As("nurse-1", "handover", "--ask", "handover").Out.ShouldNotContain("plan, pulse");
+        home.As("nurse-1", "journal", "list").Out.ShouldContain("withdrawn by nurse-1: settled");
+        home.As("nurse-1", "journal", "list").Out.ShouldContain("ordered by Dr Example");
     }
 
     [Fact]

@@ -7,14 +7,14 @@ using HandsFree.Core.Reports;
 using HandsFree.Core.Residents;
 using HandsFree.Scenarios.CommandLine;
 using HandsFree.Scenarios.Session;
-using HandsFree.Speech.Sphinx;
 using HandsFree.Speech.Voice;
+using HandsFree.Speech.Words;
 using Shouldly;
 using Xunit;
 
 namespace HandsFree.Scenarios.Round;
 
-/// <summary>From sound to the journal on the disk: a synthetic voice speaks, the engine sphinx hears, time is simulated. The items are those
+/// <summary>From sound to the journal on the disk: a synthetic voice speaks, the engine words hears, time is simulated. The items are those
 /// of safety.md.</summary>
 public sealed class AudioScenarios
 {
@@ -67,8 +67,12 @@ public sealed class AudioScenarios
     [Fact]
     public void Item_6_after_a_stop_identity_is_asked_again_and_a_reading_may_be_late()
     {
-        using SessionRig rig = Spoken([.. Mary, "stop", "continue", "yes", "march third nineteen forty one", "pulse seven two", "before", "yes"]);
-        rig.Readings.ShouldHaveSingleItem(Log(rig)).Confirmed.By.Late.ShouldBeTrue();
+        // flite's short "stop" and "before" are not words to the engine; those of espeak-ng are
+        Assert.SkipWhen(EspeakVoice.WhyNot() is not null, EspeakVoice.WhyNot() ?? "");
+        EspeakVoice voice = new("en-us");
+        string[] sentences = [.. Mary, "stop", "continue", "yes", "march third nineteen forty one", "pulse seven two", "before", "yes"];
+        using SessionRig rig = Heard([.. sentences.Select(words => voice.Speak(words).Samples.ToArray())]);
+        rig.Readings.ShouldHaveSingleItem(Log(rig)).Confirmed.By.Late.ShouldBeTrue(Log(rig));
         rig.Events.OfType<ResidentIdentified>().Count().ShouldBe(2);
     }
 
@@ -84,8 +88,7 @@ public sealed class AudioScenarios
 
     private static SessionRig Heard(float[][] sounds)
     {
-        SphinxHere.Needed();
-        using var engine = new SphinxRecognizer(new SphinxOptions());
+        using var engine = WordsRecognizer.Open();
         var rig = new SessionRig { Roster = Home, Real = engine };
         rig.Sounds(sounds).Run();
         return rig;

@@ -75,11 +75,11 @@ public sealed class WordsContract : RecognizerContract
     }
 
     [Fact]
-    public void A_grammar_without_one_learned_word_hears_nothing_of_its_own()
+    public void A_grammar_without_one_known_word_is_refused_by_name_and_never_heard()
     {
         using IRecognizer engine = Start();
 
-        engine.Prepare(Colours);
+        Should.Throw<GrammarException>(() => engine.Prepare(Colours)).Message.ShouldContain("green, yellow");
 
         engine.Hear(Spoken.ByFlite("yellow"), Colours).Outcome.ShouldBe(HearingOutcome.NoReading);
     }

@@ -7,13 +7,14 @@ namespace HandsFree.Speech.Tests.Posterior;
 
 public sealed class CalibratedPosteriorTests
 {
+    private const string Noise = "noise", TooLong = "too long";
     private static readonly SemanticValue Thirteen = new SemanticNumber(13);
     private static readonly SemanticValue Thirty = new SemanticNumber(30);
 
     /// <summary>Weights by hand: half of the score, "none of these" as likely as a value of score 0 in quiet, likelier in noise.</summary>
     private static readonly PosteriorParameters ByHand = new(1, [], 0.7,
-        new Dictionary<string, double> { [Facts.Score] = 0.5, [Facts.TooLong] = -2 },
-        new Dictionary<string, double> { [Facts.Bias] = 0, [Facts.Noise] = 1 });
+        new Dictionary<string, double> { [Facts.Score] = 0.5, [TooLong] = -2 },
+        new Dictionary<string, double> { [Facts.Bias] = 0, [Noise] = 1 });
 
     [Fact]
     public void The_probabilities_are_the_weights_over_their_sum()
@@ -89,27 +90,14 @@ public sealed class CalibratedPosteriorTests
         Should.Throw<InvalidOperationException>(() => CalibratedPosterior.Decide(Found(4, 0), ByHand with { None = new Dictionary<string, double> { ["moon"] = 1 } }))
             .Message.ShouldContain("\"moon\"");
 
-    [Theory]
-    [InlineData("neural-posterior.json")]
-    [InlineData("sphinx-posterior.json")]
-    public void The_carried_parameters_say_which_run_made_them_and_point_the_right_way(string name)
-    {
-        PosteriorParameters parameters = PosteriorParameters.Carried(name);
-        parameters.Run["date"].ShouldNotBeNull();
-        parameters.Run["gave"].ShouldNotBeNull();
-        parameters.LeastProbability.ShouldBeInRange(0.5, 0.99);
-        parameters.Value[Facts.Score].ShouldBeGreaterThan(0);
-        parameters.Value[Facts.TooLong].ShouldBeLessThan(0);
-    }
-
     private static double Of(Hearing hearing, SemanticValue value) => hearing.Candidates.First(c => c.Meaning.Equals(value)).Probability;
 
     private static Evidence Found(double a, double b, double noise = 0, double tooLong = 0) => new(
         [Value(Thirteen, "thirteen", a, tooLong), Value(Thirty, "thirty", b, tooLong)],
-        new Dictionary<string, double> { [Facts.Bias] = 1, [Facts.Noise] = noise },
+        new Dictionary<string, double> { [Facts.Bias] = 1, [Noise] = noise },
         "what was heard",
         false);
 
     private static FoundValue Value(SemanticValue meaning, string words, double score, double tooLong) =>
-        new(meaning, words, new Dictionary<string, double> { [Facts.Score] = score, [Facts.TooLong] = tooLong });
+        new(meaning, words, new Dictionary<string, double> { [Facts.Score] = score, [TooLong] = tooLong });
 }

@@ -58,7 +58,7 @@ public sealed class Replay(IRulebook today, Roster roster, Func<RosterKept, Rost
             case ReportAcknowledged acknowledged when reported.TryGetValue(acknowledged.Report, out string? resident):
                 Of(resident).Add(acknowledged);
                 return null;
-            case PlanMade or EnteredInError or ResidentIdentified:
+            case PlanMade or PlanWithdrawn or EnteredInError or ResidentIdentified:
                 Of(happened.ResidentId()!).Add(happened);
                 return null;
             default:

@@ -30,6 +30,9 @@ internal sealed record Rule
     /// <summary>The rule looks at a set and is asked whenever one of its signs is read.</summary>
     public bool Set { get; init; }
 
+    /// <summary>Asked only while a nurse's plan stands for its value and side, and then whatever the plan says: no plan reaches past it.</summary>
+    public bool BeyondPlans { get; init; }
+
     /// <summary>A home limit of the same kind does not take its place.</summary>
     public bool StaysBesideHomeLimits { get; init; }
 

@@ -35,6 +35,11 @@ internal static class RuleAsking
             return null;
         }
 
+        if (rule.BeyondPlans)
+        {
+            return order?.Until is null ? null : Spoken(rule, s, amount, null);
+        }
+
         if (order is null || !rule.YieldsToOrders)
         {
             return Spoken(rule, s, amount, null);
@@ -64,7 +69,10 @@ internal static class RuleAsking
         null,
         RuleWords.Replaced(rule, amount, order),
         $"ordered by {order.OrderedBy} on {order.OrderedOn:yyyy-MM-dd}, instead of: {rule.Source}",
-        rule.Danger);
+        rule.Danger)
+    {
+        Silenced = order.Until is not null && (rule.Afterwards ?? rule.Action) is Outcome.ReportThisShift or Outcome.ReportNow ? order : null,
+    };
 
     private static Recheck? RecheckOf(Rule rule, Situation s, Amount amount)
     {

@@ -1,3 +1,5 @@
+using HandsFree.Core.Residents;
+
 namespace HandsFree.Core.Rules.Evaluation;
 
 /// <summary>Makes one decision of all that spoke: the worst wins, equal ones are all listed.</summary>
@@ -16,6 +18,7 @@ internal static class Weighing
         List<Hit> asking = Asking(ordered, worst);
         return new(worst, asking.Count > 0 ? asking[0].Recheck : null, [.. ordered.Select(h => h.ToReason())], danger, hash)
         {
+            SilencedBy = worst is Outcome.ReportThisShift or Outcome.ReportNow ? [] : [.. ordered.Select(h => h.Silenced).OfType<OrderedLimit>().Distinct()],
             RecheckAskedBy = [.. asking.Select(h => h.Rule.Id)],
         };
     }

@@ -19,7 +19,7 @@ internal static class RuleContent
             string[] fields =
             [
                 rule.Id, rule.Text, rule.Group, $"{rule.Authority}", Test(rule.Test), RuleWords.Conditions(rule.When), $"{rule.Action}",
-                $"{rule.Afterwards}", Recheck(rule.Recheck), $"{rule.Danger}", $"{rule.Set}", $"{rule.StaysBesideHomeLimits}", $"{rule.Fixed}", $"{rule.Priority}", rule.Source,
+                $"{rule.Afterwards}", Recheck(rule.Recheck), $"{rule.Danger}", $"{rule.Set}", $"{rule.StaysBesideHomeLimits}", $"{rule.BeyondPlans}", $"{rule.Fixed}", $"{rule.Priority}", rule.Source,
                 $"{rule.Mark}", $"{rule.Off}", rule.Changed ?? "",
                 string.Join('|', rule.When.Tests.Select(Test)),
             ];

@@ -22,6 +22,7 @@ internal sealed class RuleParser(IReadOnlyDictionary<string, RecheckInstruction>
         bool danger = from.Truth("danger") ?? false;
         bool set = from.Truth("set") ?? false;
         bool stays = from.Truth("stays beside home limits") ?? false;
+        bool beyond = from.Truth("beyond plans") ?? false;
         bool @fixed = !approvalsAllowed && (from.Truth("fixed") ?? false);
         bool off = from.Truth("off") ?? false;
         int priority = from.Whole("priority", 1, 99) ?? MiddlePriority;
@@ -36,6 +37,11 @@ internal sealed class RuleParser(IReadOnlyDictionary<string, RecheckInstruction>
         if (afterwards is not null && recheck is null)
         {
             from.Fault("\"afterwards\" is what a rule decides after its rechecks; it needs a \"recheck\"", from.LineOf("afterwards"));
+        }
+
+        if (beyond && test is { Side: null } or { Of.Limits: null })
+        {
+            from.Fault("\"beyond plans\" needs a threshold on a value that can be planned", from.LineOf("beyond plans"));
         }
 
         if (danger && action != Outcome.ReportNow)
@@ -57,6 +63,7 @@ internal sealed class RuleParser(IReadOnlyDictionary<string, RecheckInstruction>
             Danger = danger,
             Set = set,
             StaysBesideHomeLimits = stays,
+            BeyondPlans = beyond,
             Fixed = @fixed,
             Priority = priority,
             Source = source,

@@ -15,6 +15,23 @@ internal static class LimitFinding
             asked.Where(r => !r.Test.IsLow).Select(r => Line(r, context)).OfType<ReportLimit>().MinBy(l => l.Number));
     }
 
+    /// <summary>The innermost line of a side beyond which a value is reported now, orders left aside.</summary>
+    public static ReportLimit? ReportNow(IEnumerable<Rule> rules, LimitedValue value, bool low, DecisionContext context)
+    {
+        DecisionContext unordered = context with { Resident = context.Resident with { OrderedLimits = [] } };
+        IEnumerable<ReportLimit> lines = rules.Where(r => r.Test.Of.Limits == value && r.Test.IsLow == low && Asks(r, unordered, null))
+            .Select(r => Line(r, unordered)).OfType<ReportLimit>().Where(l => l.Outcome == Outcome.ReportNow);
+        return low ? lines.MaxBy(l => l.Number) : lines.MinBy(l => l.Number);
+    }
+
+    /// <summary>The line of a side that no plan reaches past, or null where that side has none.</summary>
+    public static ReportLimit? BeyondPlans(IEnumerable<Rule> rules, LimitedValue value, bool low)
+    {
+        IEnumerable<ReportLimit> lines = rules.Where(r => r.BeyondPlans && !r.Off && r.Test.Of.Limits == value && r.Test.IsLow == low)
+            .Select(r => new ReportLimit(r.Test.Number, r.Test.Side is Side.AtLeast or Side.AtMost, r.Action, r.Authority, r.Id, null));
+        return low ? lines.MaxBy(l => l.Number) : lines.MinBy(l => l.Number);
+    }
+
     /// <summary>Whether a rule tells a nurse of a single value of this resident, whatever else is known.</summary>
     private static bool Asks(Rule rule, DecisionContext context, decimal? usual)
     {
@@ -26,6 +43,7 @@ internal static class LimitFinding
             && plain
             && !rule.Off
             && !rule.Set
+            && !rule.BeyondPlans
             && rule.Test is { Side: not null, Earlier: null }
             && rule.Authority is RuleAuthority.Ordered or RuleAuthority.Home or RuleAuthority.Default
             && (when.RoomAir is null || when.RoomAir == (context.Resident.UsualOxygen ?? OxygenSupply.RoomAir).IsRoomAir)

@@ -39,6 +39,9 @@ public sealed class HomeOfTheDay(Roster roster, Rulebook rules, Func<RosterKept,
             case PlanMade plan:
                 plans.Add(plan);
                 break;
+            case PlanWithdrawn withdrawn:
+                plans.RemoveAll(p => p.Id == withdrawn.Plan);
+                break;
             case EnteredInError gone:
                 plans.RemoveAll(p => p.Id == gone.Event);
                 break;

@@ -69,6 +69,7 @@ internal sealed class ProvenanceWriter(ObservationFrame frame)
         ReportClosed => "closed",
         ReportNoted e => $"noted: {e.Text}",
         PlanMade e => $"plan: {PlanTexts.InFigures(e)}{(e.Text.Length > 0 ? $"; {e.Text}" : "")}",
+        PlanWithdrawn e => $"plan withdrawn: {e.Why}",
         _ => throw new InvalidOperationException($"no words for {happened.GetType().Name}"),
     };
 

@@ -56,6 +56,7 @@ public sealed class RecordIndex
         ReportClosed e => [e.Report],
         ReportNoted e => [e.Report],
         PlanMade e => [e.Report],
+        PlanWithdrawn e => [e.Report],
         // What was undone may be nothing that is passed on: a recheck that was asked for.
         EnteredInError e => numbers.ContainsKey(e.Event) ? [e.Event] : null,
         _ => null,

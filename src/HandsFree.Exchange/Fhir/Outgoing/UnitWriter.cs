@@ -105,6 +105,7 @@ internal sealed class UnitWriter(ObservationFrame frame)
                 ReportClosed e => e.Report,
                 ReportNoted e => e.Report,
                 PlanMade e => e.Report,
+                PlanWithdrawn e => e.Report,
                 _ => null,
             };
             if (of == opened.Id)
