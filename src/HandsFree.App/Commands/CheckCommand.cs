@@ -1,3 +1,4 @@
+using HandsFree.App.Unlocking;
 using System.CommandLine;
 using System.Text.Encodings.Web;
 using System.Text.Json;
@@ -38,7 +39,7 @@ internal static class CheckCommand
                 services.GetRequiredService<FileHearing>(),
                 services.GetRequiredService<ProgramPaths>(),
                 services.GetRequiredService<HomeFolder>(),
-                services.GetRequiredService<HomeOpening>(),
+                IsShut(services) ? null : services.GetRequiredService<HomeOpening>(),
                 services.GetRequiredService<TimeProvider>());
             (SoundSettings settings, IReadOnlyList<FileError> errors) = sound.Settings(parsed, services);
             string soundFile = services.GetRequiredService<HomeFolder>().SoundFile;
@@ -65,6 +66,10 @@ internal static class CheckCommand
             return ExitCodes.CheckFailed;
         });
     }
+
+    // A check that nobody can give a PIN to looks at what it can see.
+    private static bool IsShut(IServiceProvider services) =>
+        services.GetRequiredService<Unlocker>() is { IsGiven: false, CanAsk: false } && Home.IsSealed(services.GetRequiredService<HomeFolder>());
 
     private static CheckResult Practise(CommandHost host, IServiceProvider services, IRecognizer recognizer, ICaptureStream microphone)
     {

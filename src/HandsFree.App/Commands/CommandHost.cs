@@ -28,6 +28,14 @@ internal sealed class CommandHost(Surroundings surroundings)
         Recursive = true,
     };
 
+    /// <summary>--emergency, of every command.</summary>
+    public Option<string?> Emergency { get; } = new("--emergency")
+    {
+        Description = "Opens with the emergency key from its envelope: say who you are and why. It stands in the record, and everybody who opens it afterwards is told",
+        HelpName = "WHO AND WHY",
+        Recursive = true,
+    };
+
     /// <summary>Makes a command's action.</summary>
     /// <param name="command">Gets the action.</param>
     /// <param name="run">Does the work and returns an exit code of <see cref="ExitCodes"/>.</param>
@@ -70,7 +78,7 @@ internal sealed class CommandHost(Surroundings surroundings)
         }
 
         long begun = surroundings.Time.GetTimestamp();
-        using ServiceProvider services = ServiceMaker.Make(surroundings, home, parsed.GetValue(UnlockDescriptor));
+        using ServiceProvider services = ServiceMaker.Make(surroundings, home, parsed.GetValue(UnlockDescriptor), parsed.GetValue(Emergency));
         ProgramLog log = services.GetRequiredService<ProgramLog>();
         int code;
         try

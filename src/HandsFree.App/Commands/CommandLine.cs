@@ -45,6 +45,7 @@ internal static class CommandLine
         root.Options.Add(new VersionOption { Action = new VersionAction() });
         root.Options.Add(host.Home);
         root.Options.Add(host.UnlockDescriptor);
+        root.Options.Add(host.Emergency);
         foreach (Command command in CommandList.All(host))
         {
             root.Subcommands.Add(command);

@@ -22,6 +22,7 @@ internal static class CommandList
         RulesCommand.Make(host),
         JournalCommand.Make(host),
         PeopleCommand.Make(host),
+        SettingsCommand.Make(host),
         CheckCommand.Make(host),
         DevicesCommand.Make(host),
         Help.HelpCommand.Make(host),

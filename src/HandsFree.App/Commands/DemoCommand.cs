@@ -96,7 +96,6 @@ internal sealed class DemoCommand
 
         using HomeJournal open = journal;
         open.Desk.KeepRules(parts.Home);
-        open.Desk.KeepRoster(parts.Home, parts.Home.Roster);
         DetectorChoice detector = DetectorChoice.Best(services.GetRequiredService<ProgramPaths>().Detector);
         using ISpeechDetector speech = detector.Detector;
         (IVoice? voice, string? noVoice) = Voices.Best();

@@ -43,7 +43,9 @@ internal sealed class EngineOptions
         {
             List<FileError> errors = [];
             HomeFolder folder = services.GetRequiredService<HomeFolder>();
-            wanted = SettingsReader.Read(folder.SettingsFile, services.GetRequiredService<TimeProvider>().LocalTimeZone, errors).Engine;
+            wanted = Home.IsSealed(folder)
+                ? services.GetRequiredService<HomeOpening>().Home?.Settings.Engine
+                : SettingsReader.Read(folder.SettingsFile, services.GetRequiredService<TimeProvider>().LocalTimeZone, errors).Engine;
             by = folder.SettingsFile;
             if (errors.Count > 0)
             {

@@ -14,6 +14,8 @@ internal static class JournalCommand
             JournalBackupCommand.Make(host),
             JournalRestoreCommand.Make(host),
             JournalAcceptCommand.Make(host),
+            JournalAuditCommand.Make(host),
+            JournalRetireCommand.Make(host),
             JournalAmendCommand.Make(host),
             JournalReplayCommand.Make(host),
             JournalAudioCommand.Make(host),

@@ -18,6 +18,9 @@ internal static class PeopleCommand
             Of(host, "digits", "Sets four to eight digits that unlock a person's locked session when she says them; asked for, or read from the file that HANDSFREE_NEW_DIGITS_FILE names", (desk, who) => desk.SetDigits(who)),
             Of(host, "remove", "Lets a person unlock no more; her entries stay", (desk, who) => desk.Remove(who)),
             host.Runs(new Command("recovery", "Makes a new recovery key and shows it once"), (_, services) => PeopleDesk.With(services, host, desk => desk.MakeRecovery())),
+            host.Runs(
+                new Command("emergency", "Makes a new emergency key for a sealed envelope and shows it once: it opens the journal for a nurse's work when nobody else can (--emergency)"),
+                (_, services) => PeopleDesk.With(services, host, desk => desk.MakeEmergency())),
             Recover(host, person),
         };
     }

@@ -96,45 +96,12 @@ internal static class ResidentsImportCommand
 
     private static int Write(CommandHost host, Unlocker unlocker, Home home, Roster after)
     {
-        if (Keep(unlocker, home, after) is { } unkept)
+        if (HomeChange.Roster(home, unlocker, after) is { } unkept)
         {
             return host.Refuse($"nothing was imported: {unkept}");
         }
 
-        try
-        {
-            if (new RosterWriter(home.Settings).Write(home.Folder.RosterFile, after) is { } unwritten)
-            {
-                return host.Refuse(unwritten);
-            }
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            return host.Refuse(WriteFault.Of(home.Folder.RosterFile, e));
-        }
-
         host.Surroundings.Out.WriteLine("imported");
         return ExitCodes.Done;
-    }
-
-    // Before the file: a roster that is in force stands in the journal. A home without a journal gets it with its first round.
-    private static string? Keep(Unlocker unlocker, Home home, Roster after)
-    {
-        if (!JournalFile.IsBegun(home.Folder))
-        {
-            return null;
-        }
-
-        (HomeJournal? opened, string? error) = HomeJournal.Open(home.Folder, unlocker);
-        using HomeJournal? journal = opened;
-        try
-        {
-            journal?.Desk.KeepRoster(home, after);
-            return error;
-        }
-        catch (Exception wrong) when (wrong is JournalReadException or JournalWriteException or InvalidDataException)
-        {
-            return wrong.Message;
-        }
     }
 }

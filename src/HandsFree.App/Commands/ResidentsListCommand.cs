@@ -1,3 +1,4 @@
+using HandsFree.App.Unlocking;
 using System.CommandLine;
 using HandsFree.App.Homes;
 using HandsFree.App.ResidentDesk;
@@ -20,6 +21,11 @@ internal static class ResidentsListCommand
             if (!opening.TryGet(out Home? home))
             {
                 return host.RefuseHome(opening);
+            }
+
+            if (JournalContent.Look(home.Folder, services.GetRequiredService<Unlocker>(), "residents list", _ => "", "") is { Error: { } unseen })
+            {
+                return host.Refuse(unseen);
             }
 
             DateOnly today = home.Settings.Today(host.Surroundings.Time);

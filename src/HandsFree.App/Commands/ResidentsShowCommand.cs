@@ -1,3 +1,4 @@
+using HandsFree.App.Unlocking;
 using System.CommandLine;
 using System.Text.Encodings.Web;
 using System.Text.Json;
@@ -25,6 +26,11 @@ internal static class ResidentsShowCommand
             if (!opening.TryGet(out Home? home))
             {
                 return host.RefuseHome(opening);
+            }
+
+            if (JournalContent.Look(home.Folder, services.GetRequiredService<Unlocker>(), $"residents show {parsed.GetValue(id)}", _ => "", "") is { Error: { } unseen })
+            {
+                return host.Refuse(unseen);
             }
 
             if (home.Roster.ById(parsed.GetValue(id)!) is not { } resident)

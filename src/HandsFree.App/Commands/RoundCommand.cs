@@ -78,6 +78,12 @@ internal sealed class RoundCommand
 
         using (journal)
         {
+            // Without people nothing is sealed from anybody, nobody signs and nobody is asked for a PIN: no round of a home begins so.
+            if (journal.Holder is null)
+            {
+                return host.Refuse("nobody is set up yet, so nothing would be protected; set a supervisor up first: handsfree people add PERSON --role supervisor");
+            }
+
             EngineChoice? choice = parsed.GetValue(keys) ? null : engine.Start(parsed, services);
             if (choice is { Recognizer: null })
             {
@@ -88,7 +94,6 @@ internal sealed class RoundCommand
             try
             {
                 journal.Desk.KeepRules(home);
-                journal.Desk.KeepRoster(home, home.Roster);
                 return Go(parsed, services, home, journal, recognizer, choice?.Line, settings);
             }
             catch (Exception e) when (e is JournalWriteException or JournalReadException or InvalidDataException)

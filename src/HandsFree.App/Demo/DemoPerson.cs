@@ -30,6 +30,12 @@ internal static class DemoPerson
     {
         Credential.Person credential = CredentialOf(person);
         Unlocker unlocker = new(surroundings, null);
+        HomeOpening files = Home.Open(folder, surroundings.Time.LocalTimeZone);
+        if (!files.TryGet(out Home? home))
+        {
+            return (null, string.Join("; ", files.Errors));
+        }
+
         (HomeJournal? made, string? error) = HomeJournal.Open(folder, unlocker, new Credential.Device());
         if (made is null)
         {
@@ -42,6 +48,7 @@ internal static class DemoPerson
             {
                 made.People.Set(
                     person, credential.Pin, Role.Supervisor, made.Desk.Encoded((id, at) => new PersonAdded(id, person, at, person, null, Role.Supervisor)));
+                HomeChange.TakeIn(home, made);
                 File.WriteAllText(Path.Combine(folder.Path, FileName), $"{person} {Passphrase}\n");
             }
             catch (Exception failure) when (failure is JournalWriteException or IOException or UnauthorizedAccessException)

@@ -29,6 +29,9 @@ internal sealed class HomeFolder(string folder, string states)
     /// <summary>The view of the journal, sealed; can be thrown away.</summary>
     public string ViewFile => File("journal.view");
 
+    /// <summary>Roster, settings and rules as the journal has them, sealed; can be thrown away.</summary>
+    public string HomeViewFile => File("journal.home");
+
     /// <summary>The recordings that are kept, sealed; not there where none is.</summary>
     public string AudioFolder => File("audio");
 

@@ -14,6 +14,7 @@ internal sealed class HomeJournal : IDisposable
 {
     private readonly Journal bytes;
     private readonly JournalViewFile view;
+    private readonly HomeViewFile home;
     private readonly Action<string> warn;
 
     private HomeJournal(Journal bytes, HomeFolder folder, Unlocker unlocker)
@@ -21,6 +22,7 @@ internal sealed class HomeJournal : IDisposable
         (this.bytes, warn) = (bytes, unlocker.Warn);
         PassedOver = new PassedOver(warn);
         view = new JournalViewFile(bytes, folder.ViewFile, PassedOver);
+        home = new HomeViewFile(bytes, folder.HomeViewFile, PassedOver);
         Recordings = bytes.Recordings(folder.AudioFolder);
         ShiftKeys = bytes.ShiftKeys(folder.ShiftKeysFolder);
         Desk = new JournalDesk(this, unlocker.Time);
@@ -35,6 +37,10 @@ internal sealed class HomeJournal : IDisposable
 
     /// <summary>Who may unlock it.</summary>
     public JournalPeople People => bytes.People;
+
+    /// <summary>How it ends: the last event's number and the beginning of its hash.</summary>
+    /// <exception cref="JournalReadException">The file can't be read.</exception>
+    public (long Sequence, string Hash) End => bytes.End;
 
     /// <summary>The recordings that are kept beside it.</summary>
     public RecordingShelf Recordings { get; }
@@ -59,9 +65,16 @@ internal sealed class HomeJournal : IDisposable
     /// <exception cref="JournalReadException">The file can't be read.</exception>
     public IEnumerable<(long Sequence, JournalEvent Event)> From(long sequence) => PassedOver.Readable(bytes.ReadFrom(sequence, PassedOver.Try));
 
+    /// <summary>The id, 32 hex digits.</summary>
+    public string Id => bytes.Id;
+
     /// <summary>The events that a round, the handover and the rules can still ask for, oldest first.</summary>
     /// <exception cref="JournalReadException">The file can't be read.</exception>
     public IReadOnlyList<JournalEvent> Present() => view.Present();
+
+    /// <summary>Roster, settings and rules as the journal has them.</summary>
+    /// <exception cref="JournalReadException">The file can't be read.</exception>
+    public HomeKept HomeKept() => home.Read();
 
     /// <summary>The events that were entered from a moment on, oldest first, found without reading those before. Where the clock was set back
     /// by less than a day, none of them is missing.</summary>
@@ -141,6 +154,16 @@ internal sealed class HomeJournal : IDisposable
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             unlocker.Warn($"what earlier rounds were told can still be read, its keys can't be destroyed ({e.Message.ReplaceLineEndings(" ")}); allow writing to {folder.ShiftKeysFolder}");
+        }
+
+        try
+        {
+            unlocker.Emergency(journal);
+        }
+        catch (Exception e) when (e is JournalReadException or JournalWriteException or InvalidDataException)
+        {
+            journal.Dispose();
+            return (null, e.Message);
         }
 
         foreach (string unpurged in RecordingPurge.Overdue(journal, unlocker.Time))

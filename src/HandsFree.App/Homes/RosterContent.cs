@@ -27,8 +27,18 @@ internal static class RosterContent
     public static Roster? Read(RosterKept kept, HomeSettings settings)
     {
         List<FileError> errors = [];
-        HomeSettings then = settings with { TemperatureUnit = kept.Temperature, WeightUnit = kept.Weight };
-        Roster roster = RosterReader.Read("roster.json of the journal", Encoding.UTF8.GetBytes(kept.Content ?? ""), then, errors);
+        Roster roster = Read(kept, "roster.json of the journal", settings, errors);
         return errors.Count == 0 ? roster : null;
+    }
+
+    /// <summary>The roster that an event keeps.</summary>
+    /// <param name="kept">With its content.</param>
+    /// <param name="name">How errors name it.</param>
+    /// <param name="settings">The home's time zone; the units are the event's.</param>
+    /// <param name="errors">Gets all that is wrong.</param>
+    public static Roster Read(RosterKept kept, string name, HomeSettings settings, ICollection<FileError> errors)
+    {
+        HomeSettings then = settings with { TemperatureUnit = kept.Temperature, WeightUnit = kept.Weight };
+        return RosterReader.Read(name, Encoding.UTF8.GetBytes(kept.Content ?? ""), then, errors);
     }
 }

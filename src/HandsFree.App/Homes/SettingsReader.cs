@@ -14,10 +14,21 @@ internal static class SettingsReader
     /// <param name="path">home.json.</param>
     /// <param name="machineZone">The time zone where the file names none.</param>
     /// <param name="errors">Gets all that is wrong.</param>
-    public static HomeSettings Read(string path, TimeZoneInfo machineZone, ICollection<FileError> errors)
+    public static HomeSettings Read(string path, TimeZoneInfo machineZone, ICollection<FileError> errors) =>
+        Read(path, CheckedFile.Read(path, "home", errors), machineZone, errors);
+
+    /// <summary>The settings of a file's bytes.</summary>
+    /// <param name="name">How errors name it.</param>
+    /// <param name="content">As home.json.</param>
+    /// <param name="machineZone">The time zone where the content names none.</param>
+    /// <param name="errors">Gets all that is wrong.</param>
+    public static HomeSettings Read(string name, byte[] content, TimeZoneInfo machineZone, ICollection<FileError> errors) =>
+        Read(name, CheckedFile.Of(name, content, "home", errors), machineZone, errors);
+
+    private static HomeSettings Read(string path, LocatedNode? content, TimeZoneInfo machineZone, ICollection<FileError> errors)
     {
         HomeSettings settings = new() { TimeZone = machineZone };
-        if (CheckedFile.Read(path, "home", errors) is not { } file)
+        if (content is not { } file)
         {
             return settings;
         }

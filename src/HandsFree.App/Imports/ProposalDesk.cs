@@ -75,7 +75,7 @@ internal sealed class ProposalDesk
         Resident after = resident with { OrderedLimits = [proposal.Limit, .. resident.OrderedLimits] };
         Roster roster = new([.. home.Roster.Residents.Select(r => r.Id == resident.Id ? after : r)]);
         journal.Desk.KeepRoster(home, roster);
-        if (new RosterWriter(home.Settings).Write(home.Folder.RosterFile, roster) is { } unwritten)
+        if (!Home.IsSealed(home.Folder) && new RosterWriter(home.Settings).Write(home.Folder.RosterFile, roster) is { } unwritten)
         {
             return host.Refuse($"{unwritten}; the limit was not taken");
         }

@@ -43,22 +43,28 @@ internal sealed class JournalDesk(HomeJournal journal, TimeProvider time)
         }
     }
 
-    /// <summary>Keeps the residents and their limits, where others are in force by the journal: the content once for each hash.</summary>
+    /// <summary>Keeps the residents and their limits, where others are in force by the journal.</summary>
     /// <param name="home">For units and time zone.</param>
     /// <param name="roster">The residents from here on.</param>
+    /// <param name="again">Also where they are in force by the journal already.</param>
     /// <exception cref="JournalWriteException">Nothing was appended.</exception>
-    public void KeepRoster(Home home, Roster roster)
+    public void KeepRoster(Home home, Roster roster, bool again = false)
     {
         string content = RosterContent.Of(roster, home.Settings);
         string hash = RosterContent.Hash(content, home.Settings);
-        RosterKept[] before = [.. journal.Present().OfType<RosterKept>()];
-        if (before.LastOrDefault()?.Hash != hash)
+        if (again || journal.Present().OfType<RosterKept>().LastOrDefault()?.Hash != hash)
         {
-            string? anew = before.Any(kept => kept.Hash == hash) ? null : content;
             Write((id, at) => new RosterKept(
-                id, journal.Holder?.Person ?? home.Settings.Aide, at, hash, anew, home.Settings.TemperatureUnit, home.Settings.WeightUnit));
+                id, journal.Holder?.Person ?? home.Settings.Aide, at, hash, content, home.Settings.TemperatureUnit, home.Settings.WeightUnit));
         }
     }
+
+    /// <summary>Keeps the home's settings or rules.</summary>
+    /// <param name="name">One of <see cref="HomeKept"/>.</param>
+    /// <param name="content">The file's content.</param>
+    /// <exception cref="JournalWriteException">Nothing was appended.</exception>
+    public void KeepFile(string name, string content) =>
+        Write((id, at) => new HomeFileKept(id, journal.Holder?.Person ?? "device", at, name, content));
 
     /// <summary>An id that no other event has.</summary>
     public string NextId() => NextId(time.GetUtcNow());

@@ -34,6 +34,7 @@ internal sealed class PageDesk(CommandHost host, Home home, PageTarget target)
             Round = home.Settings.Round,
             WithNames = target.WithNames,
             Remark = remark,
+            Anchor = record.Anchor,
         };
 
     /// <summary>Writes the page.</summary>

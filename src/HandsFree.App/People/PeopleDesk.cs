@@ -22,9 +22,27 @@ internal sealed class PeopleDesk(HomeJournal journal, CommandHost host)
     /// <summary>Does the work with the journal of the home; a home without journal gets one.</summary>
     public static int With(IServiceProvider services, CommandHost host, Func<PeopleDesk, int> work)
     {
-        (HomeJournal? opened, string? error) = HomeJournal.Open(services.GetRequiredService<HomeFolder>(), services.GetRequiredService<Unlocker>());
+        HomeFolder folder = services.GetRequiredService<HomeFolder>();
+        bool wasSealed = Home.IsSealed(folder);
+        HomeOpening? files = wasSealed ? null : Home.Open(folder, host.Surroundings.Time.LocalTimeZone);
+        if (files is { Home: null })
+        {
+            return host.RefuseHome(files);
+        }
+
+        (HomeJournal? opened, string? error) = HomeJournal.Open(folder, services.GetRequiredService<Unlocker>());
         using HomeJournal? journal = opened;
-        return Guarded(host, journal, error, work);
+        return Guarded(host, journal, error, desk =>
+        {
+            int code = work(desk);
+            if (files?.Home is { } home && journal!.People.Any)
+            {
+                HomeChange.TakeIn(home, journal);
+                host.Surroundings.Error.WriteLine("handsfree: roster, settings and rules are in the sealed journal now; their files are deleted.");
+            }
+
+            return code;
+        });
     }
 
     /// <summary>Gives a supervisor a new PIN with the recovery key.</summary>
@@ -169,6 +187,20 @@ internal sealed class PeopleDesk(HomeJournal journal, CommandHost host)
         return ExitCodes.Done;
     }
 
+    /// <summary>Makes an emergency key and shows it.</summary>
+    public int MakeEmergency()
+    {
+        if (journal.Holder is not { Role: Role.Supervisor } || IsPaper)
+        {
+            return Refuse("only a supervisor makes an emergency key");
+        }
+
+        RecoveryKey key = journal.People.MakeEmergency(journal.Desk.Encoded((id, at) => new EmergencyKeyMade(id, Doer, at)));
+        host.Surroundings.Out.WriteLine("Emergency key. It is shown this once: write it on paper, seal it in an envelope, sign across the flap, keep it where a nurse finds it at night.");
+        host.Surroundings.Out.WriteLine($"  {key.ForPaper()}");
+        return ExitCodes.Done;
+    }
+
     private int SetPin(string person, Role role)
     {
         (Pin? pin, string? error) = NewPin.Read(host.Surroundings, person, role);
@@ -195,7 +227,7 @@ internal sealed class PeopleDesk(HomeJournal journal, CommandHost host)
         {
             return work(new PeopleDesk(journal, host));
         }
-        catch (Exception wrong) when (wrong is JournalReadException or JournalWriteException or InvalidDataException)
+        catch (Exception wrong) when (wrong is IOException or UnauthorizedAccessException or InvalidDataException)
         {
             return host.Refuse(wrong.Message);
         }

@@ -14,8 +14,9 @@ internal sealed class HolderKey : ISessionKey
 
     private HolderKey(HomeJournal journal, string person) => (this.journal, this.person) = (journal, person);
 
-    /// <summary>The key of a journal's holder; null where nobody is set up.</summary>
-    public static HolderKey? Of(HomeJournal journal) => journal.Holder is { } holder ? new HolderKey(journal, holder.Person) : null;
+    /// <summary>The key of a journal's holder; null where nobody is set up, and where it was opened with a key on paper, which nobody types twice:
+    /// such a session is not locked.</summary>
+    public static HolderKey? Of(HomeJournal journal) => journal.Holder is { } holder && journal.People.Has(holder.Person) ? new HolderKey(journal, holder.Person) : null;
 
     /// <inheritdoc/>
     public PersonCheck Typed(string text) => Pin.TryParse(text.Trim(), out Pin? pin, out _) && (pin.IsDigits || journal.Holder is { Role: > Role.Aide })

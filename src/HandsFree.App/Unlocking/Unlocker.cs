@@ -1,3 +1,5 @@
+using HandsFree.Core.Journal;
+using HandsFree.App.Homes;
 using HandsFree.App.Composition;
 using HandsFree.Store.Journaling;
 using HandsFree.Store.Keys;
@@ -8,7 +10,8 @@ namespace HandsFree.App.Unlocking;
 /// from the terminal; nothing is asked where nobody is set up.</summary>
 /// <param name="surroundings">The environment and the terminal.</param>
 /// <param name="descriptor">What --unlock-fd said, or null.</param>
-internal sealed class Unlocker(Surroundings surroundings, int? descriptor)
+/// <param name="emergency">Who opens with the emergency key and why, as --emergency said; null: nobody does.</param>
+internal sealed class Unlocker(Surroundings surroundings, int? descriptor, string? emergency = null)
 {
     /// <summary>The environment variable that names a file with "PERSON PIN".</summary>
     public const string Variable = "HANDSFREE_PIN_FILE";
@@ -16,12 +19,16 @@ internal sealed class Unlocker(Surroundings surroundings, int? descriptor)
     private const int CommandWaits = 30;
 
     private (Credential? Credential, string? Error)? given;
+    private bool told;
 
     /// <summary>The clock.</summary>
     public TimeProvider Time => surroundings.Time;
 
     /// <summary>Whether a PIN was given without asking.</summary>
     public bool IsGiven => descriptor is not null || surroundings.Variable(Variable) is not null;
+
+    /// <summary>Whether there is anybody who could be asked.</summary>
+    public bool CanAsk => surroundings.ReadHidden is not null;
 
     /// <summary>A line that must reach who runs the program, though it stops nothing.</summary>
     public void Warn(string line) => surroundings.Error.WriteLine($"handsfree: {line}");
@@ -73,8 +80,40 @@ internal sealed class Unlocker(Surroundings surroundings, int? descriptor)
         return (result, error?.Message);
     }
 
+    /// <summary>Writes an opening with the emergency key into the journal, and says it; says it to whoever opens the journal afterwards too,
+    /// until a supervisor has made a new key.</summary>
+    /// <exception cref="JournalReadException">The journal can't be read.</exception>
+    /// <exception cref="JournalWriteException">It was not written; then nothing may be done with the journal.</exception>
+    public void Emergency(HomeJournal journal)
+    {
+        if (told || journal.Holder is not { } holder)
+        {
+            return;
+        }
+
+        if (holder.Person == JournalPeople.EmergencyName)
+        {
+            journal.Desk.Write((id, at) => new EmergencyOpened(id, holder.Person, at, emergency!));
+            Warn("OPENED WITH THE EMERGENCY KEY. It stands in the record with your reason. Tell the supervisor: the envelope needs a new key (handsfree people emergency).");
+        }
+        else if (journal.HomeKept().Emergency is { } last)
+        {
+            Warn($"this journal was opened with the emergency key on {last.At:yyyy-MM-dd HH:mm}Z: {last.Why}. \"handsfree journal audit\" shows it; a new key ends this line (handsfree people emergency)");
+        }
+
+        told = true;
+    }
+
     private (Credential? Credential, string? Error) Given()
     {
+        if (emergency is not null)
+        {
+            (RecoveryKey? key, string? unread) = RecoveryText.Read(surroundings, "emergency key", "HANDSFREE_EMERGENCY_FILE");
+            return emergency.Trim().Length < 10
+                ? (null, "--emergency says who you are and why, in ten letters or more; it stands in the record")
+                : key is null ? (null, unread) : (new Credential.Emergency(key), null);
+        }
+
         (string? line, string? error) = SecretText.Given(surroundings, descriptor, "--unlock-fd", Variable);
         if (line is null)
         {

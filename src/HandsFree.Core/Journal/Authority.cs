@@ -13,10 +13,11 @@ public static class Authority
         ReportAcknowledged or ReportClosed or PlanMade or PlanWithdrawn => Role.Nurse,
         RecordTakenOut or RecordDelivered or ReadingImported or OrderProposed or ProposalSettled => Role.Nurse,
         ReportTold { Whom: not Told.Nurse } => Role.Nurse,
-        ReportTold or ReportNoted or ReadingAmended or EnteredInError => Role.Aide,
+        RosterKept => Role.Nurse,
+        ReportTold or ReportNoted or ReadingAmended or EnteredInError or EmergencyOpened => Role.Aide,
         PinChanged changed => changed.Who == changed.Person ? Role.Aide : Role.Supervisor,
         SpokenDigitsSet set => set.Who == set.Person ? Role.Aide : Role.Supervisor,
-        PersonAdded or PersonRemoved or RecoveryKeyMade or JournalRestored or JournalAccepted => Role.Supervisor,
+        PersonAdded or PersonRemoved or RecoveryKeyMade or JournalRestored or JournalAccepted or HomeFileKept or EmergencyKeyMade or DeviceRetired => Role.Supervisor,
         _ => null,
     };
 

@@ -43,6 +43,7 @@ public sealed class PresentEvents
         {
             RulesKept rules => rules with { Files = new Dictionary<string, string>() },
             RosterKept roster => roster with { Content = null },
+            HomeFileKept file => file with { Content = null },
             _ => happened,
         });
         if (events.Count >= (2 * atTrim) + TrimEvery)

@@ -7,7 +7,7 @@ namespace HandsFree.Core.Journal;
 /// <param name="Person">Who imported them, or began the round.</param>
 /// <param name="At">When.</param>
 /// <param name="Hash">SHA-256 in hex of the units and the content.</param>
-/// <param name="Content">The content of roster.json; null where an earlier event with this hash has it.</param>
+/// <param name="Content">The content of roster.json; null in a view that does not keep it.</param>
 /// <param name="Temperature">The unit of its temperatures.</param>
 /// <param name="Weight">The unit of its weights.</param>
 public sealed record RosterKept(

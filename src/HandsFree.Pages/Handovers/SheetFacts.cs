@@ -14,6 +14,9 @@ namespace HandsFree.Pages.Handovers;
 /// <param name="Units">The home's units.</param>
 public sealed record SheetFacts(string? Home, DateTimeOffset At, DateTimeOffset Since, string Device, string? By, long Entries, RosterUnits Units)
 {
+    /// <summary>The beginning of that entry's hash, or null: on paper it shows later whether the journal still has what it had.</summary>
+    public string? Anchor { get; init; }
+
     /// <summary>A moment in the home's time zone.</summary>
     public required Func<DateTimeOffset, DateTimeOffset> Here { get; init; }
 

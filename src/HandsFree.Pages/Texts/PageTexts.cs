@@ -61,6 +61,6 @@ public static class PageTexts
             facts.Home,
             $"since {Clock.Whole(facts.Since)}",
             $"made {Clock.Whole(facts.At)}{(facts.By is { } by ? $" by {by}" : "")}",
-            $"record of device {facts.Device} up to entry {facts.Entries.ToString("#,0", System.Globalization.CultureInfo.InvariantCulture)}",
+            $"record of device {facts.Device} up to entry {facts.Entries.ToString("#,0", System.Globalization.CultureInfo.InvariantCulture)}{(facts.Anchor is { } anchor ? $" ({anchor})" : "")}",
         }.OfType<string>());
 }

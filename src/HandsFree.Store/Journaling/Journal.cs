@@ -19,6 +19,7 @@ public sealed class Journal : IJournal
     private long _device;
     private long _epoch;
     private bool _isFlushed = true;
+    private bool _closed;
 
     internal Journal(JournalUnlocked unlocked, SqliteConnection connection)
     {
@@ -180,6 +181,12 @@ public sealed class Journal : IJournal
     {
         lock (_writing)
         {
+            if (_closed)
+            {
+                return;
+            }
+
+            _closed = true;
             if (_epoch != 0 && Flush())
             {
                 var (sequence, hash) = Last();

@@ -47,6 +47,27 @@ public static class JournalVerification
         }
     }
 
+    /// <summary>Whether an event is the one whose hash was printed on a page.</summary>
+    /// <param name="path">The journal.</param>
+    /// <param name="sequence">The event's number on the page.</param>
+    /// <param name="printed">The 8 signs beside it.</param>
+    /// <returns>Whether it is; false too where there is no such event.</returns>
+    /// <exception cref="JournalReadException">The file can't be read.</exception>
+    public static bool IsAsPrinted(string path, long sequence, string printed)
+    {
+        ArgumentNullException.ThrowIfNull(printed);
+        try
+        {
+            using SqliteConnection connection = JournalConnections.Open(path, new JournalOptions(), SqliteOpenMode.ReadWrite);
+            return JournalRows.Hash(connection, JournalRows.Id(connection), sequence) is { } hash
+                && string.Equals(Convert.ToHexStringLower(hash)[..8], printed, StringComparison.OrdinalIgnoreCase);
+        }
+        catch (SqliteException failure)
+        {
+            throw new JournalReadException(JournalErrors.From(path, failure), failure);
+        }
+    }
+
     private static (JournalVerdict? Verdict, JournalError? Error) Walk(
         string path, string states, JournalOptions options, bool comparesWithDevice, bool signatures)
     {

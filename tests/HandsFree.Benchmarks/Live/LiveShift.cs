@@ -51,15 +51,14 @@ internal sealed class LiveShift
     public LiveShiftResult Run(PulseServer server, string engine, string folder, TimeSpan atMost, Action<string> write, bool recorded = false)
     {
         HomeFolder home = new(Path.Combine(folder, "home"), Path.Combine(folder, "state"));
-        MakeHome(home);
+        Home made = MakeHome(home);
         server.Echo(PulseServer.Earpiece, PulseServer.Mouth);
         PulseSound sound = new(TimeProvider.System, server.Address);
         (IPlaybackStream? mouth, SoundFault? fault) = sound.OpenPlayback(PulseServer.Mouth);
         using IPlaybackStream open = mouth ?? throw new InvalidOperationException(fault!.Text);
         using RoundProcess round = RoundProcess.Start(server, home.Path, home.States, engine, TimeProvider.System);
-        HomeOpening opened = Home.Open(home, TimeZoneInfo.Utc);
         ListeningGrammars grammars = new(new GrammarShelf(Path.Combine(AppContext.BaseDirectory, "grammars")));
-        LiveAide aide = new(new Aide(manifest, clips, new AideMind(grammars), opened.Home!.Roster), clips, round, open, TimeProvider.System, write);
+        LiveAide aide = new(new Aide(manifest, clips, new AideMind(grammars), made.Roster), clips, round, open, TimeProvider.System, write);
         using MonitorRecorder? heard = recorded ? new MonitorRecorder(sound, PulseServer.Microphone) : null;
         using MonitorRecorder? answered = recorded ? new MonitorRecorder(sound, $"{PulseServer.Earpiece}.monitor") : null;
         bool over = aide.Run(atMost);
@@ -75,16 +74,18 @@ internal sealed class LiveShift
         };
     }
 
-    /// <summary>Writes the made-up home, with its person.</summary>
-    public void MakeHome(HomeFolder home)
+    /// <summary>Writes the made-up home, with its person, and gives it as it was before all of it was sealed.</summary>
+    public Home MakeHome(HomeFolder home)
     {
         if (DemoHome.Write(home, manifest) is { } taken)
         {
             throw new InvalidOperationException(taken);
         }
 
+        Home made = Home.Open(home, TimeZoneInfo.Utc).Home!;
         (HomeJournal? journal, string? error) = DemoPerson.SetUp(home, manifest.Aide, Around);
         (journal ?? throw new InvalidOperationException(error)).Dispose();
+        return made;
     }
 
     private JournalComparison Compare(HomeFolder home)

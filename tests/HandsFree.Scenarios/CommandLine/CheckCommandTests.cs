@@ -19,7 +19,7 @@ public sealed class CheckCommandTests
         json.GetProperty("engine").GetString().ShouldBe("words");
         Dictionary<string, string?> states = json.GetProperty("checks").EnumerateArray()
             .ToDictionary(check => check.GetProperty("name").GetString()!, check => check.GetProperty("state").GetString());
-        states.Keys.ShouldBe(["engine", "recording", "detector", "voice", "home", "folder", "journal", "people", "microphone", "loudspeaker"]);
+        states.Keys.ShouldBe(["engine", "recording", "detector", "voice", "home", "folder", "disk", "journal", "people", "microphone", "loudspeaker"]);
         states["recording"].ShouldBe("ok");
         states["engine"].ShouldBe("ok");
         states["journal"].ShouldBe("ok");

@@ -1,3 +1,5 @@
+using HandsFree.Scenarios.Reports;
+using HandsFree.App.Unlocking;
 using HandsFree.App.Checks;
 using HandsFree.App.Composition;
 using HandsFree.App.Homes;
@@ -16,7 +18,8 @@ public sealed class FirstStartTests
 
         CommandRun run = Answer(home, "heron lamp 24", "Invented House", "", "celsius", "", "06:00 14:00 22:00", "type", "Ada Quill", "r1", "12", "a", "1931-03-09", "", "nurse-1", "KEY", "no");
 
-        Home opened = Home.Open(home.Folder, TimeZoneInfo.Utc).Home!;
+        home.With("nurse-1.unlock", "nurse-1 heron lamp 24");
+        Home opened = Home.Open(home.Folder, TimeZoneInfo.Utc, new Unlocker(CommandRun.Quiet with { Variable = home.Unlocking("nurse-1") }, null)).Home!;
         opened.Settings.Name.ShouldBe("Invented House");
         opened.Settings.TimeZone.Id.ShouldBe("America/Chicago"); // this machine's, by the name that every system knows
         opened.Settings.TemperatureUnit.ShouldBe(HandsFree.Core.Quantities.TemperatureUnit.Celsius);

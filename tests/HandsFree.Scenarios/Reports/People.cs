@@ -22,6 +22,10 @@ internal static class People
         return home;
     }
 
+    /// <summary>The environment of one of the three: null for all but her PIN.</summary>
+    public static Func<string, string?> Unlocking(this TemporaryHome home, string person) =>
+        name => name == "HANDSFREE_PIN_FILE" && File.Exists(home.At($"{person}.unlock")) ? home.At($"{person}.unlock") : null;
+
     /// <summary>Runs a command as one of the three.</summary>
     public static CommandRun As(this TemporaryHome home, string person, params string[] args) => Run(home, person, [], args);
 

@@ -186,7 +186,8 @@ public sealed class ReportCommandTests
     {
         using TemporaryHome home = InventedHome.AfterTheRound().WithPeople();
         home.As("nurse-1", "report", "show", Report).Out.ShouldNotContain("Quill");
-        home.With("home.json", """{ "timeZone": "America/Chicago", "aide": "aide-7", "namesOnScreen": true }""");
+        home.With("new.json", """{ "timeZone": "America/Chicago", "aide": "aide-7", "namesOnScreen": true }""");
+        home.As("super-1", "settings", "import", home.At("new.json")).Code.ShouldBe(0);
 
         home.As("nurse-1", "report", "show", Report).Out.ShouldContain("Room 12 bed A [Ada Quill]");
         home.As("nurse-1", "report", "list").Out.ShouldContain("[Ada Quill]");

@@ -22,9 +22,10 @@ internal sealed record Measured(string Sign, decimal First, decimal? Second = nu
     /// <summary>Whether all is the same.</summary>
     public bool Is(Measured other) => Sign == other.Sign && SameNumber(other) && Sorted(Ways).SequenceEqual(Sorted(other.Ways));
 
-    /// <summary>Whether this, as it was read back, is what was meant: that somebody breathes room air is not said.</summary>
+    /// <summary>Whether this, as it was read back, is what was meant: that somebody breathes room air is not said, and that
+    /// it was too early is the program's remark.</summary>
     public bool ReadsBack(Measured meant) =>
-        Sign == meant.Sign && SameNumber(meant) && Sorted(Ways).SequenceEqual(Sorted(meant.Ways).Except(["on room air"]));
+        Sign == meant.Sign && SameNumber(meant) && Sorted(Ways).Except(["too early"]).SequenceEqual(Sorted(meant.Ways).Except(["on room air"]));
 
     /// <inheritdoc/>
     public override string ToString() => FormattableString.Invariant(
