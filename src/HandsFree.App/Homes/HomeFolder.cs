@@ -35,6 +35,12 @@ internal sealed class HomeFolder(string folder, string states)
     /// <summary>The recordings that are kept, sealed; not there where none is.</summary>
     public string AudioFolder => File("audio");
 
+    /// <summary>The keys under which is sealed what rounds were told.</summary>
+    public string ShiftKeysFolder => File("told");
+
+    /// <summary>Held by the program that runs a round; another one does not take it up meanwhile.</summary>
+    public string RunningFile(string round) => File($"running-{round}");
+
     /// <summary>The log, without personal data.</summary>
     public string LogFile => System.IO.Path.Combine(Path, "logs", "handsfree.log");
 

@@ -24,6 +24,7 @@ internal sealed class HomeJournal : IDisposable
         view = new JournalViewFile(bytes, folder.ViewFile, PassedOver);
         home = new HomeViewFile(bytes, folder.HomeViewFile, PassedOver);
         Recordings = bytes.Recordings(folder.AudioFolder);
+        ShiftKeys = bytes.ShiftKeys(folder.ShiftKeysFolder);
         Desk = new JournalDesk(this, unlocker.Time);
         Events = new EventJournal<JournalEvent>(bytes, static happened => JournalEventCodec.Encode(happened), Decoded);
     }
@@ -43,6 +44,9 @@ internal sealed class HomeJournal : IDisposable
 
     /// <summary>The recordings that are kept beside it.</summary>
     public RecordingShelf Recordings { get; }
+
+    /// <summary>The keys under which is sealed what rounds were told.</summary>
+    public ShiftKeys ShiftKeys { get; }
 
     /// <summary>Writes what a command does.</summary>
     public JournalDesk Desk { get; }
@@ -141,6 +145,15 @@ internal sealed class HomeJournal : IDisposable
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             unlocker.Warn($"openings that failed are not in the journal yet ({e.Message.ReplaceLineEndings(" ")}); they are written the next time");
+        }
+
+        try
+        {
+            journal.ShiftKeys.DestroyOverdue(unlocker.Time.GetUtcNow());
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            unlocker.Warn($"what earlier rounds were told can still be read, its keys can't be destroyed ({e.Message.ReplaceLineEndings(" ")}); allow writing to {folder.ShiftKeysFolder}");
         }
 
         try

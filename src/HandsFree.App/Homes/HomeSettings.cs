@@ -49,6 +49,9 @@ internal sealed record HomeSettings
     /// <summary>After a longer pause identity is asked again.</summary>
     public TimeSpan LongestPause { get; init; } = TimeSpan.FromMinutes(10);
 
+    /// <summary>How long after its shift it can be read what a round was told, word for word; readings stay.</summary>
+    public TimeSpan WordsReadable { get; init; } = TimeSpan.FromDays(1);
+
     /// <summary>After this quiet, where an answer is awaited, nothing was heard.</summary>
     public TimeSpan AnswerAwaited { get; init; } = TimeSpan.FromSeconds(8);
 

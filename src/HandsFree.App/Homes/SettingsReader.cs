@@ -54,6 +54,7 @@ internal static class SettingsReader
             PulseCountSeconds = (int)(file.NumberOf("pulseCountSeconds") ?? settings.PulseCountSeconds),
             BreathsInThirtySeconds = file["breathsInThirtySeconds"] is { } breaths ? ShortCount(breaths, path, errors) : null,
             LongestPause = Minutes(file.NumberOf("longestPauseMinutes"), settings.LongestPause),
+            WordsReadable = TimeSpan.FromHours((double)(file.NumberOf("wordsReadableHours") ?? (decimal)settings.WordsReadable.TotalHours)),
             AnswerAwaited = Seconds(file.NumberOf("answerAwaitedSeconds"), settings.AnswerAwaited),
             LeadAfter = Seconds(file.NumberOf("leadAfterSeconds"), settings.LeadAfter),
             LockAfter = Minutes(file["lock"]?.NumberOf("minutes"), settings.LockAfter),

@@ -52,6 +52,8 @@ internal static class JournalLine
     {
         RoundStarted => "round started",
         RoundEnded => "round ended",
+        RoundResumed => "round resumed",
+        DialogueTold => "told",
         ResidentIdentified => "resident identified",
         IdentificationFailed e => $"not identified: {e.Why}",
         ReadingRecorded e => $"{(e.IsRecheck ? "recheck saved" : "saved")}: {ReadBackTexts.Of(e.Confirmed.Reading)} ({EnumWords.Of(e.Decision.Outcome)})",

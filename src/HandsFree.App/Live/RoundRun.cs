@@ -6,6 +6,8 @@ using HandsFree.App.Screens;
 using HandsFree.App.Session;
 using HandsFree.App.Unlocking;
 using HandsFree.Audio.Endpointing;
+using HandsFree.Core.Dialogue;
+using HandsFree.Core.Dialogue.Recovery;
 using HandsFree.Core.Journal;
 using HandsFree.Speech;
 using HandsFree.Speech.Voice;
@@ -50,14 +52,24 @@ internal sealed class RoundRun
     public SessionEnd? Run(CancellationTokenSource stop)
     {
         using CancellationTokenSource over = new();
-        using SessionLoop loop = new(Parts());
+        RoundMemory memory = new(Journal.ShiftKeys, Home.Settings.Clock, Home.Settings.WordsReadable);
+        CutRound? cut = CutRounds.Find(Journal.Events, Past, Aide, memory, out bool isLost);
+        string name = cut is null ? EventIds.Begin("round", Time.GetUtcNow()) : CutRound.SessionOf(cut.Started.Id);
+        using FileStream? running = RunningRound.Take(Home.Folder.RunningFile(name));
+        if (running is null)
+        {
+            // It runs: in another window, or on another screen. This is a round of its own.
+            (cut, name) = (null, EventIds.Begin("round", Time.GetUtcNow()));
+        }
+
+        using SessionLoop loop = new(Parts() with { Memory = memory, Cut = cut, CutIsLost = isLost, Machine = Machine(cut) });
         SessionEnd? end = null;
         Exception? failure = null;
         Thread session = new(() =>
         {
             try
             {
-                end = loop.Run(Aide, EventIds.Begin("round", Time.GetUtcNow()), stop.Token);
+                end = loop.Run(Aide, name, stop.Token);
             }
             catch (OperationCanceledException) when (stop.IsCancellationRequested)
             {
@@ -95,9 +107,12 @@ internal sealed class RoundRun
         return failure is null ? end : throw new InvalidOperationException("the session ended by an error", failure);
     }
 
+    // A round that goes on covers the shift in which it began.
+    private DialogueMachine Machine(CutRound? cut) => HomeSession.Machine(Home, Recognizer, Grammars, cut?.Started.At ?? Time.GetLocalNow());
+
     private SessionParts Parts() => new()
     {
-        Machine = HomeSession.Machine(Home, Recognizer, Grammars, Time.GetLocalNow()),
+        Machine = Machine(null),
         Journal = Journal.Events,
         Past = Past,
         NotRead = Journal.PassedOver.Lines,

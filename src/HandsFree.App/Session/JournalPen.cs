@@ -14,6 +14,7 @@ internal sealed class JournalPen(EventJournal<JournalEvent> journal, Action wait
     private const int Turns = 12;
 
     private readonly HashSet<long> own = [];
+    private readonly List<JournalEvent> waiting = [];
     private long end = journal.Count;
 
     /// <summary>Writes; what who looks on is told, and the dialogue's answer.</summary>
@@ -23,8 +24,9 @@ internal sealed class JournalPen(EventJournal<JournalEvent> journal, Action wait
         {
             try
             {
-                long last = journal.AppendAll(record.Events);
+                long last = journal.AppendAll(waiting.Concat(record.Events));
                 long first = last - record.Events.Count + 1;
+                Own(last - record.Events.Count);
                 return (Look(new SessionNote.Kept(at, first, record.Events), last), new DialogueEvent.Saved(at, record.Batch, last));
             }
             catch (JournalWriteException failure) when (failure.Problem == JournalProblem.Locked && turn < Turns)
@@ -41,6 +43,36 @@ internal sealed class JournalPen(EventJournal<JournalEvent> journal, Action wait
         }
     }
 
+    /// <summary>What the dialogue was told, for the next batch, or for <see cref="Keep"/>.</summary>
+    public void Tell(DialogueTold told) => waiting.Add(told);
+
+    /// <summary>Writes what the dialogue was told, without waiting for the disk: nothing is announced of it. Where that fails, it goes with the
+    /// next batch, which says whether the journal works.</summary>
+    /// <returns>Whether it is written.</returns>
+    public bool Keep()
+    {
+        if (waiting.Count == 0)
+        {
+            return true;
+        }
+
+        try
+        {
+            Own(journal.AppendLoose(waiting));
+            return true;
+        }
+        catch (JournalWriteException)
+        {
+            return false;
+        }
+    }
+
+    private void Own(long last)
+    {
+        own.UnionWith(Enumerable.Range(0, waiting.Count).Select(i => last - i));
+        waiting.Clear();
+    }
+
     // The batch is saved, whatever is found here. What can't be read now is looked for with the next batch.
     private SessionNote.Kept Look(SessionNote.Kept kept, long last)
     {
@@ -52,7 +84,7 @@ internal sealed class JournalPen(EventJournal<JournalEvent> journal, Action wait
             own.Clear();
             return kept with
             {
-                Others = [.. others.Select(e => e.Event).OfType<JournalEvent>()],
+                Others = [.. others.Select(e => e.Event).OfType<JournalEvent>().Where(e => e is not DialogueTold)],
                 Unreadable = [.. others.Where(e => e.Event is null).Select(e => PassedOver.Line(e.Why!))],
             };
         }

@@ -6,13 +6,14 @@ namespace HandsFree.App.Session;
 
 /// <summary>The session: owns the dialogue's state and the one queue, carries out the effects in order. Everything that comes from
 /// another thread comes through the queue.</summary>
-internal sealed class SessionLoop : IDisposable
+internal sealed partial class SessionLoop : IDisposable
 {
     private readonly SessionParts parts;
     private readonly EchoGate echo;
     private readonly Mouth mouth;
     private readonly Ear ear;
     private readonly JournalPen pen;
+    private readonly KeptRound kept;
     private readonly SessionTimers timers;
     private readonly QuietWatch quiet;
     private readonly TalkSwitch talk;
@@ -37,6 +38,7 @@ internal sealed class SessionLoop : IDisposable
         mouth = new Mouth(parts.Voice, parts.Loudspeaker, echo, Queue);
         ear = new Ear(parts.Microphone, parts.Detector, parts.Recognizer, parts.Grammars, echo, talk, Queue, parts.Settings);
         pen = new JournalPen(parts.Journal, () => Say("Another program has the record. I wait for it."));
+        kept = new KeptRound(parts, pen);
         timers = new SessionTimers(parts.Time, Queue);
         locks = new LockWatch(parts, timers);
         unreadable = new UnreadableNotice(parts.Watcher, Say);
@@ -61,7 +63,7 @@ internal sealed class SessionLoop : IDisposable
     {
         using var ending = CancellationTokenSource.CreateLinkedTokenSource(stop);
         TellMicrophone(null);
-        Carry(parts.Machine.Begin(aide, session, parts.Past ?? parts.Journal.ReadFrom(1).Select(e => e.Event), Now));
+        Begin(aide, session);
         AnswerAll();
         unreadable.Tell(Now, parts.NotRead);
         locks.Watch(state!);
@@ -173,36 +175,6 @@ internal sealed class SessionLoop : IDisposable
         }
     }
 
-    private void Take(SessionEvent.DeviceChanged changed)
-    {
-        hardware.Take(changed, listening.For.AnswerAwaited ? asked : null);
-        if (changed.Which == SoundFlow.Capture)
-        {
-            TellMicrophone(changed.WhyNot);
-        }
-        else
-        {
-            parts.Watcher.Saw(new SessionNote.Loudspeaker(Now, changed.WhyNot));
-        }
-
-        SayOfHardware();
-        WatchQuiet();
-    }
-
-    private void TellMicrophone(string? why)
-    {
-        parts.Watcher.Saw(new SessionNote.Microphone(Now, hardware.State, why));
-        WatchQuiet();
-    }
-
-    private void SayOfHardware()
-    {
-        if (hardware.Say(listening.For is { Kind: ListeningKind.Count, AnswerAwaited: false }) is { } text)
-        {
-            Say(text);
-        }
-    }
-
     private void Take(SessionEvent.SpeechOver speech)
     {
         bool stands = speech.Listening == listening.Number;
@@ -247,6 +219,7 @@ internal sealed class SessionLoop : IDisposable
         while (answers.TryDequeue(out DialogueEvent? next))
         {
             DialogueStep step = parts.Machine.Step(state!, next);
+            kept.Keep(state!, next, step, Now);
             Carry(step);
 
             // An accepted utterance keeps the session open; so does unlocking. What was put off is put off by the same time.

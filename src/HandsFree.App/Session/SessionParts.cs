@@ -1,5 +1,6 @@
 using HandsFree.Audio.Endpointing;
 using HandsFree.Core.Dialogue;
+using HandsFree.Core.Dialogue.Recovery;
 using HandsFree.Core.Journal;
 using HandsFree.Speech;
 using HandsFree.Speech.Voice;
@@ -19,6 +20,15 @@ internal sealed record SessionParts
 
     /// <summary>A line for each event of the past that can't be read and was passed over.</summary>
     public IReadOnlyList<string> NotRead { get; init; } = [];
+
+    /// <summary>Keeps what the round is told, so that it can go on after a cut; null where nothing is kept.</summary>
+    public RoundMemory? Memory { get; init; }
+
+    /// <summary>The round that was cut off and goes on; null for a new one.</summary>
+    public CutRound? Cut { get; init; }
+
+    /// <summary>A round was cut off that can't go on where it was.</summary>
+    public bool CutIsLost { get; init; }
 
     public required IMicrophone Microphone { get; init; }
 

@@ -32,12 +32,14 @@ internal static class CountStart
 
     private static Turn Start(Turn turn, VitalSign sign, int seconds, bool uneven)
     {
-        turn = turn.With(turn.Set.WithoutGuess(sign));
-        var counting = new Stage.Counting(sign, seconds, Begun: false) { Uneven = uneven };
-        return sign == VitalSign.Respirations
-            ? Tone(turn, counting)
-            : turn.Go(counting).Say($"{(uneven ? "Uneven. " : "")}Count the pulse for {(seconds == Full ? "sixty" : "thirty")} seconds, from the tone.");
+        return Announce(turn.With(turn.Set.WithoutGuess(sign)), new Stage.Counting(sign, seconds, Begun: false) { Uneven = uneven });
     }
+
+    /// <summary>The same count from its beginning, breaths by a tone alone.</summary>
+    public static Turn Announce(Turn turn, Stage.Counting counting) => counting.Sign == VitalSign.Respirations
+        ? Tone(turn, counting)
+        : turn.Go(counting with { Begun = false })
+            .Say($"{(counting.Uneven ? "Uneven. " : "")}Count the pulse for {(counting.Seconds == Full ? "sixty" : "thirty")} seconds, from the tone.");
 
     /// <summary>The tone, and the clock from it.</summary>
     public static Turn Tone(Turn turn, Stage.Counting counting) => turn

@@ -9,7 +9,7 @@ public static class DialogueDiagram
     private static readonly Trigger[] Everywhere =
     [
         Trigger.Stop, Trigger.Goodbye, Trigger.Pause, Trigger.Place, Trigger.NextResident, Trigger.Cancel, Trigger.GoBack,
-        Trigger.NothingHeard, Trigger.NotAReading, Trigger.PartOfAReading, Trigger.Unwell, Trigger.LockDue,
+        Trigger.NothingHeard, Trigger.NotAReading, Trigger.PartOfAReading, Trigger.Unwell, Trigger.LockDue, Trigger.Resumed,
     ];
 
     /// <summary>Every way from one state into another, with the events that lead there; what stays in its state, and what works
@@ -19,7 +19,7 @@ public static class DialogueDiagram
         var text = new StringBuilder("stateDiagram-v2\n");
         text.Append("    %% Everywhere: Stop, NextResident and Place leave the resident; Goodbye saves and ends; Pause waits; Cancel and GoBack\n");
         text.Append("    %% drop what is not confirmed; NothingHeard, NotAReading and PartOfAReading ask again and leave open after three.\n");
-        text.Append("    %% Unwell leaves what waits and reports now; LockDue locks.\n");
+        text.Append("    %% Unwell leaves what waits and reports now; LockDue locks; Resumed asks for identity, then again.\n");
         text.Append("    [*] --> AwaitingRoom\n");
         foreach (Page page in TransitionTable.Pages.Values.OrderBy(p => p.State))
         {

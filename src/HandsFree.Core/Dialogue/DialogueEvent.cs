@@ -50,6 +50,11 @@ public abstract record DialogueEvent(DateTimeOffset At)
         public bool Typed { get; init; }
     }
 
+    /// <summary>The round was cut off, and goes on.</summary>
+    /// <param name="At">When.</param>
+    /// <param name="Since">When it was cut off: the last thing that is known to have happened.</param>
+    public sealed record Resumed(DateTimeOffset At, DateTimeOffset Since) : DialogueEvent(At);
+
     /// <summary>An answer was awaited and nothing came.</summary>
     /// <param name="At">When the waiting ended.</param>
     public sealed record NothingHeard(DateTimeOffset At) : DialogueEvent(At);

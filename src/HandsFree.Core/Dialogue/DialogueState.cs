@@ -45,6 +45,9 @@ public sealed record DialogueState
     /// <summary>The identified resident's set; null where nobody is identified.</summary>
     internal ResidentSet? Set { get; init; }
 
+    /// <summary>What was in hand when the round was cut off, until identity is asked again; null where nothing was.</summary>
+    internal Suspended? Suspended { get; init; }
+
     /// <summary>The sets of the residents that were left, by id.</summary>
     internal ImmutableDictionary<string, ResidentSet> Left { get; init; } = ImmutableDictionary<string, ResidentSet>.Empty;
 

@@ -18,8 +18,13 @@ internal static class Identifying
     /// <param name="place">Room and bed.</param>
     public static Turn FindResident(this Turn turn, Meaning.Place place)
     {
-        turn = turn.LeaveNaming("left for another room", out string open);
         IReadOnlyList<Resident> found = turn.Parts.Roster.At(place.Room, place.Bed);
+        if (turn.State.Suspended is { Set: { } set } && found is [var same] && same.Id == set.Resident.Id)
+        {
+            return turn.AskName(same, born: place.Born); // she whose round was cut off here, named by her place
+        }
+
+        turn = turn.LeaveNaming("left for another room", out string open);
         string spoken = place.Bed is { } bed ? $"room {place.Room} bed {bed.ToUpperInvariant()}" : $"room {place.Room}";
         return found.Count switch
         {
@@ -63,7 +68,7 @@ internal static class Identifying
     }
 
     public static Turn IdentityFailed(this Turn turn, Resident resident, string why, string words) =>
-        turn.Write(id => new IdentificationFailed(id, turn.State.Aide, turn.At, resident.Id, why))
+        turn.Leave(why).Write(id => new IdentificationFailed(id, turn.State.Aide, turn.At, resident.Id, why))
             .Ask(Sentence.Join(words, $"No readings for {HandoverTexts.Place(resident)[..1].ToLowerInvariant()}{HandoverTexts.Place(resident)[1..]}."), new Stage.AwaitingRoom());
 
     // Twins, and others with whom she could be confused: the birthday tells nothing.
@@ -80,6 +85,11 @@ internal static class Identifying
         }
 
         Resident resident = turn.Stage<Stage.AwaitingSecondIdentifier>().Resident;
+        if (turn.State.Suspended is { Set: not null } suspended)
+        {
+            return Resumption.TakeBack(turn.Write(id => new ResidentIdentified(id, turn.State.Aide, turn.At, resident.Id, by)), suspended);
+        }
+
         ResidentSet set = turn.SetOf(resident);
         set = set with { AskAgain = [.. set.NotTaken.Where(n => MayBeAskedAgain(n.Value)).Select(n => n.Key)], RestingSince = null, SavedBefore = set.Saved.Count };
         turn = turn.Write(id => new ResidentIdentified(id, turn.State.Aide, turn.At, resident.Id, by));

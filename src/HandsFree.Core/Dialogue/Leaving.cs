@@ -49,6 +49,7 @@ internal static class Leaving
     /// <summary>Leaves the resident: what waits is left, a recheck that would have decided about a report becomes one.</summary>
     public static Turn Leave(this Turn turn, string why)
     {
+        turn = turn.Unsuspended();
         if (turn.State.Set is null)
         {
             return turn;
@@ -68,6 +69,7 @@ internal static class Leaving
     /// <param name="open">One sentence; empty where nothing is open, and where nobody was in hand.</param>
     public static Turn LeaveNaming(this Turn turn, string why, out string open)
     {
+        turn = turn.Unsuspended();
         string? resident = turn.State.Set?.Resident.Id;
         Turn left = turn.Leave(why);
         open = resident is not null ? OpenItems.Of(left, left.State.Left[resident]) : "";

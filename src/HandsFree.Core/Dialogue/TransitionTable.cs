@@ -24,7 +24,7 @@ internal static class TransitionTable
         LockedState.Page(),
         HandoverState.Page(),
         EndedState.Page(),
-    }.Select(page => page.WithLock()).ToDictionary(p => p.State);
+    }.Select(page => page.WithLock().WithResumption()).ToDictionary(p => p.State);
 
     public static Row Find(StateKind state, Trigger trigger) => Pages[state].Rows[trigger];
 }

@@ -47,4 +47,5 @@ internal enum Trigger
     LockDue,
     Unlocked,
     UnlockRefused,
+    Resumed,
 }

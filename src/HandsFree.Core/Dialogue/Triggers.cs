@@ -18,6 +18,7 @@ internal static class Triggers
         DialogueEvent.LockDue => Trigger.LockDue,
         DialogueEvent.Unlocked => Trigger.Unlocked,
         DialogueEvent.UnlockRefused => Trigger.UnlockRefused,
+        DialogueEvent.Resumed => Trigger.Resumed,
         _ => throw new ArgumentOutOfRangeException(nameof(happened), happened.GetType().Name, "no such event"),
     };
 

@@ -9,6 +9,8 @@ namespace HandsFree.Core.Journal;
 [JsonPolymorphic(TypeDiscriminatorPropertyName = "type")]
 [JsonDerivedType(typeof(RoundStarted), "round started")]
 [JsonDerivedType(typeof(RoundEnded), "round ended")]
+[JsonDerivedType(typeof(RoundResumed), "round resumed")]
+[JsonDerivedType(typeof(DialogueTold), "dialogue told")]
 [JsonDerivedType(typeof(ResidentIdentified), "resident identified")]
 [JsonDerivedType(typeof(IdentificationFailed), "identification failed")]
 [JsonDerivedType(typeof(ReadingRecorded), "reading recorded")]

@@ -33,6 +33,11 @@ public sealed class PresentEvents
     /// <summary>Takes the next event of the journal. Of rules and rosters only the hash is kept.</summary>
     public void Add(JournalEvent happened)
     {
+        if (happened is DialogueTold)
+        {
+            return; // only the round that was told it asks for it, and reads the journal
+        }
+
         WentBack = WentBack || (events.Count > 0 && happened.At < events[^1].At - Disorder);
         events.Add(happened switch
         {

@@ -22,6 +22,11 @@ public sealed class EventJournal<TEvent>(
     /// <exception cref="JournalWriteException">None was appended.</exception>
     public long AppendAll(IEnumerable<TEvent> happened) => journal.AppendAll([.. happened.Select(encode)]);
 
+    /// <summary>Appends several events, all or none, without waiting for the disk (<see cref="IJournal.AppendLoose"/>), and returns the
+    /// sequence number of the last.</summary>
+    /// <exception cref="JournalWriteException">None was appended.</exception>
+    public long AppendLoose(IEnumerable<TEvent> happened) => journal.AppendLoose([.. happened.Select(encode)]);
+
     /// <summary>The events from a sequence number on, in order.</summary>
     /// <exception cref="JournalReadException">The file can't be read.</exception>
     public IEnumerable<(long Sequence, TEvent Event)> ReadFrom(long sequence) =>

@@ -20,6 +20,13 @@ public interface IJournal : IDisposable
     /// <exception cref="JournalWriteException">None was appended.</exception>
     long AppendAll(IReadOnlyList<ReadOnlyMemory<byte>> bodies);
 
+    /// <summary>Appends several events, all or none, without waiting for the disk: a program that is killed loses none of them, a power cut
+    /// may. The next append that is flushed flushes them too. Nothing may be announced of them.</summary>
+    /// <param name="bodies">At least one event, in order.</param>
+    /// <exception cref="ArgumentException">There is no event.</exception>
+    /// <exception cref="JournalWriteException">None was appended.</exception>
+    long AppendLoose(IReadOnlyList<ReadOnlyMemory<byte>> bodies);
+
     /// <summary>The events from a sequence number on, in order, one at a time from the disk: a snapshot of the moment
     /// when the first is asked for. Events appended later are not in it, and appending meanwhile is allowed.</summary>
     /// <param name="sequence">The first number wanted, 1 or more; beyond the last gives no event.</param>

@@ -18,6 +18,7 @@ public sealed class Journal : IJournal
     private EventSealer _sealer;
     private long _device;
     private long _epoch;
+    private bool _isFlushed = true;
     private bool _closed;
 
     internal Journal(JournalUnlocked unlocked, SqliteConnection connection)
@@ -106,6 +107,27 @@ public sealed class Journal : IJournal
     }
 
     /// <inheritdoc/>
+    public long AppendLoose(IReadOnlyList<ReadOnlyMemory<byte>> bodies)
+    {
+        ArgumentNullException.ThrowIfNull(bodies);
+        ArgumentOutOfRangeException.ThrowIfZero(bodies.Count, nameof(bodies));
+        return Locked(
+            connection =>
+            {
+                JournalConnections.Execute(connection, JournalConnections.WithoutFlush);
+                try
+                {
+                    return Write(bodies, null, flushes: false);
+                }
+                finally
+                {
+                    JournalConnections.Execute(connection, JournalConnections.WithFlush);
+                }
+            },
+            (error, cause) => new JournalWriteException(error, cause));
+    }
+
+    /// <inheritdoc/>
     public IEnumerable<JournalEntry> ReadFrom(long sequence)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(sequence, 1);
@@ -150,6 +172,10 @@ public sealed class Journal : IJournal
     /// <param name="folder">Where; need not exist while none is kept.</param>
     public RecordingShelf Recordings(string folder) => new(_unlocked, folder);
 
+    /// <summary>The keys of the shifts, under which is sealed what can be read for a time only.</summary>
+    /// <param name="folder">Where they lie; need not exist while there is none.</param>
+    public ShiftKeys ShiftKeys(string folder) => new(_unlocked, folder);
+
     /// <summary>Closes the file; SQLite folds its write-ahead log into it.</summary>
     public void Dispose()
     {
@@ -161,7 +187,7 @@ public sealed class Journal : IJournal
             }
 
             _closed = true;
-            if (_epoch != 0)
+            if (_epoch != 0 && Flush())
             {
                 var (sequence, hash) = Last();
                 KeepHead(sequence, hash, toDisk: true);
@@ -171,6 +197,25 @@ public sealed class Journal : IJournal
             _connection.Dispose();
             _sealer.Dispose();
             _unlocked.Dispose();
+        }
+    }
+
+    // What was appended without waiting is brought to the disk before the head that names it.
+    private bool Flush()
+    {
+        try
+        {
+            if (!_isFlushed)
+            {
+                JournalConnections.Execute(_connection, "PRAGMA wal_checkpoint(FULL);");
+            }
+
+            return true;
+        }
+        catch (SqliteException failure)
+        {
+            HeadNotKept = failure.Message.ReplaceLineEndings(" ");
+            return false;
         }
     }
 
@@ -237,7 +282,7 @@ public sealed class Journal : IJournal
         }
     }
 
-    private long Write(IReadOnlyList<ReadOnlyMemory<byte>> bodies, Func<SqliteConnection, KeysInForce>? change)
+    private long Write(IReadOnlyList<ReadOnlyMemory<byte>> bodies, Func<SqliteConnection, KeysInForce>? change, bool flushes = true)
     {
         // Not deferred: the write lock is taken before the last event is read, so that writers take turns.
         using SqliteTransaction transaction = _connection.BeginTransaction(deferred: false);
@@ -267,7 +312,13 @@ public sealed class Journal : IJournal
             transaction.Commit();
             (_device, _epoch) = (device, epoch);
             Use(sealer);
-            KeepHead(last, hash);
+            _isFlushed = flushes;
+            if (flushes)
+            {
+                // Never before what it names is on the disk: a power cut must not leave the head ahead of the file.
+                KeepHead(last, hash);
+            }
+
             return last;
         }
         finally

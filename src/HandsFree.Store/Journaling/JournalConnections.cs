@@ -5,6 +5,12 @@ namespace HandsFree.Store.Journaling;
 /// <summary>Opens the SQLite connections of a journal file and asks them short questions.</summary>
 internal static class JournalConnections
 {
+    /// <summary>Each commit is flushed before it returns.</summary>
+    public const string WithFlush = "PRAGMA synchronous = FULL;";
+
+    /// <summary>A commit is in the system's hands when it returns: a kill loses nothing, a power cut may lose the last ones, in order.</summary>
+    public const string WithoutFlush = "PRAGMA synchronous = NORMAL;";
+
     /// <summary>A connection to a file that exists. Each commit is flushed before it returns (synchronous FULL; on macOS
     /// with the flush that empties the drive's own cache too).</summary>
     public static SqliteConnection Open(string path, JournalOptions options, SqliteOpenMode mode)

@@ -42,7 +42,10 @@ public sealed class JournalEventCodecTests
 
     [Fact]
     public void The_form_of_the_journal() =>
-        Golden.Match(string.Join('\n', LongTalk().Journal.Select(e => Encoding.UTF8.GetString(JournalEventCodec.Encode(e)))));
+        Golden.Match(string.Join('\n', LongTalk().Journal.Select(Plain).Select(e => Encoding.UTF8.GetString(JournalEventCodec.Encode(e)))));
+
+    // The fingerprint is another one with every build.
+    private static JournalEvent Plain(JournalEvent happened) => happened is RoundStarted started ? started with { Fingerprint = "4567" } : happened;
 
     [Fact]
     public void No_name_is_in_the_journal() =>

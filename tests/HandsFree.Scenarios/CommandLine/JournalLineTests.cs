@@ -63,6 +63,8 @@ public sealed class JournalLineTests
         new AudioDeleted("29", "nurse-1", At, "0123456789abcdef0123456789abcdef", "its days are over"),
         new RecordTakenOut("33", "nurse-1", At, "readings as CSV", "readings.csv", "asked for by the home's records office"),
         new RecordDelivered("34", "nurse-1", At, "https://server.example/fhir/", null, 240),
+        new RoundResumed("38", "aide-7", At),
+        new DialogueTold("s-told-1", "aide-7", At, "s", "20260303-0700", [1, 2, 3]),
         new ReadingImported("35", "nurse-1", At, "r1", new Reading(BodyWeight.FromPounds(160), Circumstances.Unsaid), At.AddDays(-21), "past.json, Observation/w"),
         new OrderProposed("36", "nurse-1", At, "r1", new OrderedLimit(LimitedValue.Pulse, 45, 115, "Dr Example", new(2026, 2, 1)), "past.json, Goal/g"),
         new ProposalSettled("37", "nurse-1", At, "36", Accepted: false, "an old goal"),

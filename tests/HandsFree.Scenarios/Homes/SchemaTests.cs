@@ -48,6 +48,7 @@ public sealed class SchemaTests
         Default(home, "wording", "refused").ShouldBe(defaults.Wording.Refused);
         Default(home, "aide").ShouldBe(defaults.Aide);
         Default(home, "pulseCountSeconds").ShouldBe(Text(defaults.PulseCountSeconds));
+        Default(home, "wordsReadableHours").ShouldBe(Text(defaults.WordsReadable.TotalHours));
         Default(home, "longestPauseMinutes").ShouldBe(Text(defaults.LongestPause.TotalMinutes));
         Default(home, "answerAwaitedSeconds").ShouldBe(Text(defaults.AnswerAwaited.TotalSeconds));
         Default(home, "leadAfterSeconds").ShouldBe(Text(defaults.LeadAfter.TotalSeconds));

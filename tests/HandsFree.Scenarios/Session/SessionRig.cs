@@ -5,6 +5,7 @@ using HandsFree.App.Homes;
 using HandsFree.App.Session;
 using HandsFree.App.Unlocking;
 using HandsFree.Core.Dialogue;
+using HandsFree.Core.Dialogue.Recovery;
 using HandsFree.Core.Journal;
 using HandsFree.Core.Residents;
 using HandsFree.Core.Rules;
@@ -26,6 +27,7 @@ internal sealed class SessionRig : IDisposable
     private readonly DemoSpeaker speaker;
     private readonly IJournal bytes;
     private readonly HomeJournal? held;
+    private ShiftKeys? keys;
 
     /// <summary>A rig.</summary>
     /// <param name="journal">How the journal is opened.</param>
@@ -42,6 +44,18 @@ internal sealed class SessionRig : IDisposable
     public DemoClock Clock { get; }
 
     public ListeningGrammars Grammars { get; }
+
+    /// <summary>Whether what a session is told is kept, and the next one goes on with it.</summary>
+    public bool Remembers { get; init; }
+
+    /// <summary>The keys of the shifts.</summary>
+    public ShiftKeys Keys => keys ??= ((Journal)bytes).ShiftKeys(home.Folder.ShiftKeysFolder);
+
+    /// <summary>Opens what a session was told, until a day after its shift.</summary>
+    public RoundMemory Memory => new(Keys, new DialogueSettings().Shifts, TimeSpan.FromDays(1));
+
+    /// <summary>What the home decides about the dialogue.</summary>
+    public DialogueSettings Dialogue { get; set; } = new();
 
     /// <summary>All that the session showed.</summary>
     public List<SessionNote> Notes { get; } = [];
@@ -148,9 +162,16 @@ internal sealed class SessionRig : IDisposable
         Engine = engine;
         using TalkingRoom room = new(Clock, speaker, actions, quietAtTheEnd ?? TimeSpan.FromSeconds(3)) { Leak = Leak };
         using LoudIsSpeech detector = new();
+        bool isLost = false;
+        CutRound? cut = Remembers
+            ? CutRounds.Find(new EventJournal<JournalEvent>(bytes, e => Encode(e), HomeJournal.Decoded), [.. Events.Where(e => e is not DialogueTold)], aide, Memory, out isLost)
+            : null;
         using SessionLoop loop = new(new SessionParts
         {
-            Machine = new DialogueMachine(Rulebook.Load().Rulebook!, Roster, new DialogueSettings { SamplePhrases = Grammars.Examples, UnlocksBySpokenDigits = SpokenUnlock }),
+            Memory = Remembers ? Memory : null,
+            Cut = cut,
+            CutIsLost = isLost,
+            Machine = new DialogueMachine(Rulebook.Load().Rulebook!, Roster, Dialogue with { SamplePhrases = Grammars.Examples, UnlocksBySpokenDigits = SpokenUnlock }),
             Journal = new EventJournal<JournalEvent>(bytes, e => Encode(e), HomeJournal.Decoded),
             Microphone = room,
             PressToTalk = PressToTalk,

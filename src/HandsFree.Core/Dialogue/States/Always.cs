@@ -33,7 +33,7 @@ internal static class Always
     /// <summary>Falls silent and leaves the resident; nothing is asked any more.</summary>
     public static Turn Depart(this Turn turn, string why)
     {
-        Turn silent = turn.Do(new Effect.Silence());
+        Turn silent = turn.Unsuspended().Do(new Effect.Silence());
         if (silent.State.Set is not { } set)
         {
             return silent.Go(new Stage.AwaitingRoom(Quiet: true));

@@ -6,7 +6,7 @@ internal static class AwaitingNameState
     public static Page Page() => new Page(StateKind.AwaitingName)
         .WithCommands()
         .WithTries(StateKind.AwaitingRoom)
-        .On(Trigger.Yes, "ask for the second identifier, or compare what was said with the place", Agreed, StateKind.AwaitingSecondIdentifier, StateKind.Ready, StateKind.AwaitingRecheck, StateKind.AwaitingRoom)
+        .On(Trigger.Yes, "ask for the second identifier, or compare what was said with the place", Agreed, [StateKind.AwaitingSecondIdentifier, StateKind.Ready, StateKind.AwaitingRecheck, StateKind.AwaitingRoom, .. Resumption.Suspendable])
         .On(Trigger.No, "no readings", NotAgreed, StateKind.AwaitingRoom)
         .On(Trigger.Place, "find the resident, say the name", Always.Place, StateKind.AwaitingName, StateKind.AwaitingRoom)
         .On(Trigger.Repeat, "say the name again", Always.Repeat, StateKind.AwaitingName)
@@ -17,11 +17,16 @@ internal static class AwaitingNameState
             Trigger.NextOrPrevious, Trigger.BirthDate, Trigger.BandNumber, Trigger.Query, Trigger.Worried, Trigger.NotPossible,
             Trigger.TimerElapsed, Trigger.Played);
 
-    public static Turn Back(Turn turn) => turn.Ask(new Stage.AwaitingRoom());
+    public static Turn Back(Turn turn) => turn.Leave("left for the next resident").Ask(new Stage.AwaitingRoom());
 
     private static Turn Agreed(Turn turn)
     {
         var stage = turn.Stage<Stage.AwaitingName>();
+        if (turn.State.Suspended is { Set: null, Stage: Stage.AwaitingSecondIdentifier asked })
+        {
+            return (turn with { State = turn.State with { Suspended = null } }).Ask(asked);
+        }
+
         var second = new Stage.AwaitingSecondIdentifier(stage.Resident);
         return stage.Born is { } born ? turn.Go(second).CheckBirthDate(born) : turn.Ask(second);
     }

@@ -17,5 +17,7 @@ internal static class AwaitingSecondIdentifierState
             Trigger.Undo, Trigger.NextOrPrevious, Trigger.Query, Trigger.Worried, Trigger.NotPossible, Trigger.TimerElapsed, Trigger.Played);
 
     private static StateKind[] Matched =>
-        [StateKind.Ready, StateKind.AwaitingRecheck, StateKind.AwaitingSecondIdentifier, StateKind.AwaitingRoom];
+    [
+        StateKind.Ready, StateKind.AwaitingRecheck, StateKind.AwaitingSecondIdentifier, StateKind.AwaitingRoom, .. Resumption.Suspendable,
+    ];
 }

@@ -5,5 +5,5 @@ internal static class EndedState
 {
     public static Page Page() => new Page(StateKind.Ended)
         .WithJournal()
-        .Ignore([.. Enum.GetValues<Trigger>().Except([Trigger.Saved, Trigger.SaveFailed])]);
+        .Ignore([.. Enum.GetValues<Trigger>().Except([Trigger.Saved, Trigger.SaveFailed, Trigger.Resumed])]);
 }

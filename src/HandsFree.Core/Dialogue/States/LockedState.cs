@@ -18,7 +18,7 @@ internal static class LockedState
         .Ignore([.. Enum.GetValues<Trigger>().Except(
         [
             Trigger.Saved, Trigger.SaveFailed, Trigger.NurseNeeded, Trigger.Unwell, Trigger.Help, Trigger.Repeat, Trigger.Continue, Trigger.BandNumber,
-            Trigger.Unlocked, Trigger.UnlockRefused,
+            Trigger.Unlocked, Trigger.UnlockRefused, Trigger.Resumed,
         ])]);
 
     /// <summary>Every other state can be locked, but for what is over in a moment or waits for the record.</summary>

@@ -17,7 +17,7 @@ internal static class SavingState
         .On(Trigger.Stop, "silence; the writing goes on", Stop, StateKind.AwaitingRoom, StateKind.Saving)
         .On(Trigger.NurseNeeded, "say that it can't call", Always.NurseNeeded, StateKind.Saving)
         .On(Trigger.Unwell, "call light; ask, then report now", Unwelling.HearSaving, StateKind.Saving, StateKind.AwaitingAnswer)
-        .Ignore([.. Enum.GetValues<Trigger>().Except([Trigger.Saved, Trigger.SaveFailed, Trigger.Stop, Trigger.NurseNeeded, Trigger.Unwell])]);
+        .Ignore([.. Enum.GetValues<Trigger>().Except([Trigger.Saved, Trigger.SaveFailed, Trigger.Stop, Trigger.NurseNeeded, Trigger.Unwell, Trigger.Resumed])]);
 
     private static Turn Saved(Turn turn)
     {

@@ -23,9 +23,9 @@ internal static class Doubt
         }
 
         var notUnderstood = new DialogueEvent.NotAReading(said.At);
-        if (!state.Listening.AnswerAwaited)
+        if (!state.Listening.AnswerAwaited || state.Kind == StateKind.Locked)
         {
-            return (state, notUnderstood);
+            return (state, notUnderstood); // digits that may unlock are not remembered
         }
 
         IReadOnlyList<Possible<Meaning>> both = TwoHearings.Together(state.Stage.Doubted, heard.Alternatives, []);

@@ -125,6 +125,7 @@ internal sealed class AnyConversation
         yield return new DialogueEvent.PartOfAReading(now);
         yield return new DialogueEvent.Played(now);
         yield return new DialogueEvent.LockDue(now);
+        yield return new DialogueEvent.Resumed(now, now.AddMinutes(-chance.Next(0, 20)));
         yield return new DialogueEvent.Unlocked(now, sayings.Any<UnlockedBy>());
         yield return new DialogueEvent.UnlockRefused(now, TimeSpan.FromSeconds(chance.Next(0, 700)));
         yield return new DialogueEvent.Saved(now, "s1-batch-0", 1);
@@ -188,7 +189,12 @@ internal sealed class AnyConversation
         0 => Timer(),
         1 => new DialogueEvent.Played(now),
         2 => new DialogueEvent.NothingHeard(now),
-        _ => chance.Next(3) == 0 ? new DialogueEvent.LockDue(now) : new DialogueEvent.NotAReading(now),
+        _ => chance.Next(12) switch
+        {
+            < 4 => new DialogueEvent.LockDue(now),
+            4 => new DialogueEvent.Resumed(now, now.AddMinutes(-chance.Next(0, 20))),
+            _ => new DialogueEvent.NotAReading(now),
+        },
     };
 
     private DialogueEvent.TimerElapsed Timer() => new(now, sayings.Pick(
