@@ -1,3 +1,4 @@
+using System.Text;
 using HandsFree.App.Commands;
 using HandsFree.App.Composition;
 using HandsFree.App.Files;
@@ -10,7 +11,6 @@ using HandsFree.Core.Reports;
 using HandsFree.Core.Reports.Sheets;
 using HandsFree.Core.Residents;
 using HandsFree.Core.Rules;
-using System.Text;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace HandsFree.App.Reports;

@@ -63,6 +63,12 @@ public static class HandoverAnswerer
     {
         IReadOnlyList<HandoverItem> items = HandoverLists.Items(view, cursor);
         string summary = HandoverLists.Summary(view, cursor, items);
+        // Of a room without a bed everybody there is answered for: one bed alone would be taken for the whole room.
+        if (cursor is { Asked: QueryKind.LastValue, Bed: null } && items.Count > 1)
+        {
+            return new HandoverAnswer(string.Join(' ', items.Select(i => i.Text)), items, cursor);
+        }
+
         return items.Count == 0
             ? new HandoverAnswer(summary, items, cursor with { Index = -1 })
             : new HandoverAnswer(Sentence.Join(summary, items[0].Text), items, cursor);

@@ -1,3 +1,4 @@
+using HandsFree.Core.Journal;
 using HandsFree.Core.Meanings;
 using HandsFree.Core.Quantities;
 using HandsFree.Core.Reports;
@@ -50,9 +51,14 @@ internal static class HandoverLists
 
     private static bool IsLeft(HandoverEntry entry) => entry.Rechecks.Count + entry.LeftOpen.Count + entry.StillDue.Count > 0;
 
-    private static bool HasFever(HandoverEntry entry) =>
-        entry.Last.TryGetValue(VitalSign.Temperature, out var last)
-        && last.Confirmed.Reading.Value is BodyTemperature { Fahrenheit: > FeverAboveFahrenheit };
+    private static bool HasFever(HandoverEntry entry) => Fever(entry) is not null || FeverReports(entry).Any();
+
+    private static ReadingRecorded? Fever(HandoverEntry entry) => entry.Last.TryGetValue(VitalSign.Temperature, out ReadingRecorded? last) && IsFever(last) ? last : null;
+
+    /// <summary>Open reports of a fever, also from before the list begins and where it was lower since: they wait for a nurse.</summary>
+    private static IEnumerable<Report> FeverReports(HandoverEntry entry) => entry.Reports.Where(r => entry.Readings.Any(reading => r.Readings.Contains(reading.Id) && IsFever(reading)));
+
+    private static bool IsFever(ReadingRecorded reading) => reading.Confirmed.Reading.Value is BodyTemperature { Fahrenheit: > FeverAboveFahrenheit };
 
     private static string Text(HandoverEntry entry, HandoverCursor cursor, HandoverTime time) => cursor switch
     {
@@ -63,7 +69,7 @@ internal static class HandoverLists
         { Asked: QueryKind.WhoWasNotTaken or QueryKind.WhoRefused } => HandoverTexts.Missing(entry),
         { Asked: QueryKind.HowManyAreLeft } => HandoverTexts.Left(entry),
         { Asked: QueryKind.WhoHasAFever } =>
-            $"{HandoverTexts.Place(entry.Resident)}: {HandoverTexts.LastValue(entry.Last[VitalSign.Temperature], entry.Resident)}.",
+            Fever(entry) is { } fever ? $"{HandoverTexts.Place(entry.Resident)}: {HandoverTexts.LastValue(fever, entry.Resident)}." : HandoverTexts.Reports(entry, FeverReports(entry)),
         { Asked: QueryKind.WhoIsNewOrChanged } => HandoverTexts.NewOrChanged(entry),
         _ => HandoverTexts.Line(entry),
     };

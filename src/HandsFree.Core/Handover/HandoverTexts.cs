@@ -2,6 +2,7 @@ using System.Globalization;
 using HandsFree.Core.Dialogue;
 using HandsFree.Core.Journal;
 using HandsFree.Core.Quantities;
+using HandsFree.Core.Reports;
 using HandsFree.Core.Residents;
 
 namespace HandsFree.Core.Handover;
@@ -35,6 +36,9 @@ internal static class HandoverTexts
     private static string Place(Move move) => move.FromBed is { } bed ? $"room {move.FromRoom} bed {bed.ToUpperInvariant()}" : $"room {move.FromRoom}";
 
     public static string Reports(HandoverEntry entry) => Line(entry, ReportParts(entry));
+
+    /// <summary>Some of the reports of a resident.</summary>
+    public static string Reports(HandoverEntry entry, IEnumerable<Report> reports) => Line(entry, reports.Select(r => ReportTexts.Of(r, entry)));
 
     public static string Rechecks(HandoverEntry entry) => Line(entry, RecheckParts(entry));
 

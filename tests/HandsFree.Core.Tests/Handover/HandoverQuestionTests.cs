@@ -27,7 +27,7 @@ public sealed class HandoverQuestionTests
     [InlineData("pulse of room twelve bed b", "Room 12 bed B: pulse, four six at 8:00, usual seven two.")]
     [InlineData("last temperature in room twelve bed b", "Room 12 bed B: temperature, nine eight point six Fahrenheit, mouth at 8:00, usual nine eight point two Fahrenheit.")]
     [InlineData("pressure of room twelve bed b", "Room 12 bed B: blood pressure was not taken.")]
-    [InlineData("pulse of room twelve", "Room 12 bed B: pulse, four six at 8:00, usual seven two.")]
+    [InlineData("pulse of room twelve", "Room 12 bed B: pulse, four six at 8:00, usual seven two. Room 12 bed A: pulse was not taken.")]
     [InlineData("oxygen of room ninety", "Room 90 is not in this home.")]
     [InlineData("room ninety", "Room 90 is not in this home.")]
     [InlineData("room twelve bed d", "Room 12 has no bed D.")]
@@ -99,6 +99,26 @@ public sealed class HandoverQuestionTests
         talk.Go("since the last shift").Said.ShouldStartWith("Since Sunday 23:00: 4 residents.");
         talk.Go("pulse of room twelve bed b", "since eight thirty").Said
             .ShouldBe("Since 8:30: Room 12 bed B: pulse not taken since 8:30; before, pulse, four six, 8:00, usual seven two.");
+    }
+
+    [Fact]
+    public void An_open_report_of_a_fever_is_a_fever_also_when_it_is_of_the_shift_before_or_was_lower_since()
+    {
+        Talk fever = Talk.WithMary(Settings).Go("temperature one hundred one point four by mouth", "one zero one point four");
+        ReadingRecorded read = fever.Journal.OfType<ReadingRecorded>().Last();
+        JournalEvent[] journal =
+        [
+            .. fever.Journal.Where(e => e is not (ReportOpened or RecheckAsked)),
+            new ReportOpened("r", "aide-1", read.At, read.Resident, ReportUrgency.Now, VitalSign.Temperature, [read.Id], "High fever", ["temperature.now.high"]),
+        ];
+        HandoverView next = HandoverView.From(journal, TestHome.Roster, TestHome.Round, new HandoverTime(TestHome.Morning.AddHours(7), TestHome.Morning.AddHours(8)));
+
+        HandoverAnswerer.Answer(next, new(QueryKind.WhoHasAFever, null), HandoverCursor.Start).Text
+            .ShouldStartWith("1 resident. Room 12 bed B: report now, temperature, one zero one point four");
+
+        ReadingRecorded lower = AfterMary().Journal.OfType<ReadingRecorded>().Single(r => r.Confirmed.Reading.Value is BodyTemperature) with { Id = "later" };
+        HandoverView since = HandoverView.From([.. journal, lower], TestHome.Roster, TestHome.Round, new HandoverTime(Settings.ShiftBegan, TestHome.Morning.AddHours(1)));
+        HandoverAnswerer.Answer(since, new(QueryKind.WhoHasAFever, null), HandoverCursor.Start).Text.ShouldStartWith("1 resident. Room 12 bed B: report now");
     }
 
     [Fact]

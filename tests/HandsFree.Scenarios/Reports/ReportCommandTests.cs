@@ -28,7 +28,7 @@ public sealed class ReportCommandTests
         home.As("nurse-1", "report", "told", Report, "--to", "prescriber", "--how", "by-phone").Code.ShouldBe(0);
         home.As("nurse-1", "report", "plan", Report, "--value", "pulse", "--greatest", "140", "--ordered-by", "Dr Example", "--until", "16:00", "--text", "rest in bed").Code.ShouldBe(0);
         home.As("aide-7", "handover", "--ask", "handover").Out.ShouldContain(
-            "Room 12 bed A: acknowledged, pulse, one three six, advised: count again in one hour, plan, pulse, at most one four zero until 16:00.");
+            "Room 12 bed A: acknowledged, pulse, one three six, advised: count again in one hour, plan, pulse, at most one four zero until 16:00; not taken yet, temperature, respirations, blood pressure and oxygen.");
         home.As("nurse-1", "report", "close", Report, "--outcome", "pulse as usual").Code.ShouldBe(0);
 
         home.As("nurse-1", "report", "list").Out.ShouldStartWith("No open reports.");
@@ -87,8 +87,8 @@ public sealed class ReportCommandTests
     [InlineData("--greatest 140 is above report-now, 130: who ordered it? Nothing was planned", "--value", "pulse", "--greatest", "140", "--until", "16:00")]
     [InlineData("--least 45 is below report-now, 50: who ordered it?", "--value", "pulse", "--least", "45", "--until", "16:00")]
     [InlineData("the report is on pulse; a plan for upper pressure follows a report on that", "--value", "systolic", "--greatest", "200", "--until", "16:00")]
-    [InlineData("not within the next 14 days", "--value", "pulse", "--greatest", "140", "--until", "2026-04-30T10:00")]
-    [InlineData("not within the next 14 days", "--value", "pulse", "--greatest", "140", "--until", "2026-03-03T10:00")]
+    [InlineData("not within the next 14 days", "--value", "pulse", "--greatest", "120", "--until", "2026-04-30T10:00")]
+    [InlineData("not within the next 14 days", "--value", "pulse", "--greatest", "120", "--until", "2026-03-03T10:00")]
     public void A_plan_that_can_t_be_is_refused(string why, params string[] options)
     {
         using TemporaryHome home = InventedHome.AfterTheRound().WithPeople();
@@ -109,7 +109,7 @@ public sealed class ReportCommandTests
         home.As("nurse-1", "report", "plan", Report, "--value", "pulse", "--greatest", "140", "--ordered-by", "Dr Example", "--until", "16:00").Code.ShouldBe(0);
         home.As("nurse-1", "handover", "--ask", "handover").Out.ShouldContain("plan, pulse, at most one four zero until 16:00");
 
-        home.As("aide-1", "report", "withdraw", Report, "--why", "settled").ErrorLines.ShouldHaveSingleItem().ShouldContain("an aide can't");
+        home.As("aide-7", "report", "withdraw", Report, "--why", "settled").ErrorLines.ShouldHaveSingleItem().ShouldContain("an aide can't");
         home.As("nurse-1", "report", "withdraw", Report, "--why", "settled").Out.ShouldContain("Plan pulse 140 or less withdrawn");
 
         home.As("nurse-1", "handover", "--ask", "handover").Out.ShouldNotContain("plan, pulse");
