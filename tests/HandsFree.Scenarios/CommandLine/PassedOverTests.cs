@@ -2,6 +2,7 @@ using HandsFree.App.Homes;
 using HandsFree.App.Journals;
 using HandsFree.App.Unlocking;
 using HandsFree.Core.Journal;
+using HandsFree.Scenarios.Reports;
 using Shouldly;
 using Xunit;
 
@@ -57,15 +58,15 @@ public sealed class PassedOverTests
     [Fact]
     public void A_round_begins_goes_on_and_says_it()
     {
-        using TemporaryHome home = Home();
+        using TemporaryHome home = Home().WithPeople();
 
         CommandRun run = CommandRun.With(
-            home, s => s with { In = new StringReader("room 12 bed b\nyes\n1130\npulse 72\nyes\ngoodbye\n") }, "round", "--keys", "--sound", "none", "--plain");
+            home, s => s with { Variable = name => home.Unlocking("aide-7")(name) ?? s.Variable(name), In = new StringReader("room 12 bed b\nyes\n1130\npulse 72\nyes\ngoodbye\n") }, "round", "--keys", "--sound", "none", "--plain");
 
         run.Code.ShouldBe(0, run.Error);
         run.Out.ShouldContain("The record has an entry that I cannot read. Tell your supervisor.");
         run.Out.ShouldContain("Goodbye.");
-        using HomeJournal journal = HomeJournal.Open(home.Folder, new Unlocker(CommandRun.Quiet, null)).Journal!;
+        using HomeJournal journal = HomeJournal.Open(home.Folder, new Unlocker(CommandRun.Quiet with { Variable = home.Unlocking("aide-7") }, null)).Journal!;
         journal.All().OfType<ReadingRecorded>().Last().Confirmed.Reading.Value.ShouldBe(Core.Quantities.HeartRate.FromPerMinute(72));
     }
 
@@ -84,14 +85,14 @@ public sealed class PassedOverTests
     [Fact]
     public void Two_rounds_begun_in_one_second_keep_both_their_reports()
     {
-        using TemporaryHome home = InventedHome.New();
+        using TemporaryHome home = InventedHome.New().WithPeople();
         foreach (string resident in (string[])["room 12 bed a\nyes\n0309\n", "room 12 bed b\nyes\n1130\n"])
         {
             CommandRun.With(
-                home, s => s with { In = new StringReader(resident + "respirations 40\n40\ngoodbye\n") }, "round", "--keys", "--sound", "none", "--plain").Code.ShouldBe(0);
+                home, s => s with { Variable = name => home.Unlocking("aide-7")(name) ?? s.Variable(name), In = new StringReader(resident + "respirations 40\n40\ngoodbye\n") }, "round", "--keys", "--sound", "none", "--plain").Code.ShouldBe(0);
         }
 
-        using HomeJournal journal = HomeJournal.Open(home.Folder, new Unlocker(CommandRun.Quiet, null)).Journal!;
+        using HomeJournal journal = HomeJournal.Open(home.Folder, new Unlocker(CommandRun.Quiet with { Variable = home.Unlocking("aide-7") }, null)).Journal!;
         journal.All().Select(e => e.Id).Distinct().Count().ShouldBe(journal.All().Count);
         Core.Reports.ReportBook.Of(journal.All()).All.Select(r => r.Resident).ShouldBe(["r1", "r2"]);
     }

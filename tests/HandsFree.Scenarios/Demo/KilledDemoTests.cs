@@ -49,7 +49,7 @@ public sealed partial class KilledDemoTests
     {
         ProcessStartInfo start = new(Environment.GetEnvironmentVariable("DOTNET_HOST_PATH") ?? "dotnet")
         {
-            ArgumentList = { "exec", typeof(App.Commands.CommandLine).Assembly.Location, "demo", "--fast", "--engine", "words", "--home", home.At("killed") },
+            ArgumentList = { "exec", BuiltProgram.Path, "demo", "--fast", "--engine", "words", "--home", home.At("killed") },
             RedirectStandardOutput = true,
         };
         start.Environment["HANDSFREE_ROOT"] = shift.Root;

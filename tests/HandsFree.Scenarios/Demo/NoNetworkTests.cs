@@ -26,7 +26,7 @@ public sealed class NoNetworkTests
                 start.Environment.Remove("ORT_DISABLE_TELEMETRY"); // the program itself must keep silent, without the launcher
             },
             "-f", "-qq", "-e", "trace=socket,execve", "-o", log,
-            Environment.GetEnvironmentVariable("DOTNET_HOST_PATH") ?? "dotnet", "exec", typeof(App.Commands.CommandLine).Assembly.Location,
+            Environment.GetEnvironmentVariable("DOTNET_HOST_PATH") ?? "dotnet", "exec", BuiltProgram.Path,
             "demo", "--fast", "--home", home.At("made-up"));
 
         code.ShouldBeLessThan(2, output); // whether all was heard right is another test's question
