@@ -49,7 +49,7 @@ public static class DecisionContexts
     }
 
     private static List<JournalEvent> Concerning(IEnumerable<JournalEvent> journal, string resident) =>
-        [.. journal.Where(e => e.ResidentId() == resident || e is ReportAcknowledged or ResidentIdentified or RoundStarted or SessionLocked)];
+        [.. journal.Where(e => e.ResidentId() == resident || e is ReportAcknowledged or ResidentIdentified or RoundStarted or RoundResumed or SessionLocked)];
 
     private static ImmutableList<PastReading> Earlier(
         List<JournalEvent> journal, int entered, string resident, DateTimeOffset at, bool late, IReadOnlySet<string> without)
@@ -85,22 +85,32 @@ public static class DecisionContexts
     }
 
     // What was taken of her since she was identified last, late entries left out; more said about a reading, or its correction, stands where
-    // it stood. None where who identified her went elsewhere since.
+    // it stood. None where who identified her went elsewhere since. A round that was cut off and goes on with her goes on with the visit.
     private static HashSet<string> Visit(List<JournalEvent> journal, int entered, string resident)
     {
         HashSet<string> visit = [];
         string? person = null;
+        bool resumed = false;
         foreach (JournalEvent happened in journal.Take(entered))
         {
             switch (happened)
             {
+                case RoundResumed when happened.Person == person:
+                    resumed = true;
+                    break;
                 case ResidentIdentified identified when identified.Resident == resident:
-                    visit.Clear();
+                    if (!resumed || identified.Person != person)
+                    {
+                        visit.Clear();
+                    }
+
                     person = identified.Person;
+                    resumed = false;
                     break;
                 case ResidentIdentified or RoundStarted or SessionLocked when happened.Person == person:
                     visit.Clear();
                     person = null;
+                    resumed = false;
                     break;
                 case ReadingRecorded reading when reading.Resident == resident && person is not null:
                     if (reading.Amends is { } was ? visit.Contains(was) : !reading.Confirmed.By.Late)

@@ -32,7 +32,7 @@ public sealed class CutAnywhereTests
             CutConversation talk = new(seed, seed % 4 == 0 ? Real : new TestRules());
             CutConversation.Outcome whole = talk.Run();
             CutConversation.Outcome cut = talk.Run([.. Enumerable.Range(0, chance.Next(1, 4)).Select(_ => chance.Next(2 * talk.Length))], powerCut: seed % 3 == 0);
-            if (cut.TookAlong)
+            if (cut.IsAnother)
             {
                 Interlocked.Increment(ref other);
             }

@@ -16,9 +16,9 @@ public sealed class FirstStartTests
     {
         using TemporaryHome home = new();
 
+        home.With("nurse-1.unlock", "nurse-1 heron lamp 24");
         CommandRun run = Answer(home, "heron lamp 24", "Invented House", "", "celsius", "", "06:00 14:00 22:00", "type", "Ada Quill", "r1", "12", "a", "1931-03-09", "", "nurse-1", "KEY", "no");
 
-        home.With("nurse-1.unlock", "nurse-1 heron lamp 24");
         Home opened = Home.Open(home.Folder, TimeZoneInfo.Utc, new Unlocker(CommandRun.Quiet with { Variable = home.Unlocking("nurse-1") }, null)).Home!;
         opened.Settings.Name.ShouldBe("Invented House");
         opened.Settings.TimeZone.Id.ShouldBe("America/Chicago"); // this machine's, by the name that every system knows
@@ -86,7 +86,7 @@ public sealed class FirstStartTests
     {
         Directory.CreateDirectory(home.States);
         File.WriteAllText(home.Folder.SoundFile, """{ "system": "none" }""");
-        return CommandRun.With(home, s => s with { In = new Typing(lines, s.Out), ReadHidden = () => secret }, "start");
+        return CommandRun.With(home, s => s with { In = new Typing(lines, s.Out), ReadHidden = () => secret, Variable = name => home.Unlocking("nurse-1")(name) ?? s.Variable(name) }, "start");
     }
 
     private sealed class Typing(string[] lines, TextWriter shown) : TextReader

@@ -85,9 +85,9 @@ internal sealed partial class CutConversation
     /// <param name="State">The state, likewise.</param>
     /// <param name="Events">The journal's events as they are.</param>
     /// <param name="Cuts">How often it was cut off.</param>
-    /// <param name="TookAlong">A batch of a cut's own took along what waited for the journal to work again: what is decided from then on knows of
-    /// it earlier than without the cut.</param>
-    public sealed record Outcome(string Journal, string State, IReadOnlyList<JournalEvent> Events, int Cuts, bool TookAlong);
+    /// <param name="IsAnother">It is rightly another from the cut on: a count that was running begins anew, so what is said meanwhile falls elsewhere;
+    /// or a batch of the cut's own took along what waited for the journal to work again, and what is decided then knows of it earlier.</param>
+    public sealed record Outcome(string Journal, string State, IReadOnlyList<JournalEvent> Events, int Cuts, bool IsAnother);
 
     private sealed partial class Playing(CutConversation talk)
     {
@@ -101,7 +101,7 @@ internal sealed partial class CutConversation
         private DialogueState state = null!;
         private int flushed;
         private int cuts;
-        private bool tookAlong;
+        private bool isAnother;
 
         public Outcome Play(HashSet<int> cutAt, bool powerCut)
         {
@@ -125,9 +125,9 @@ internal sealed partial class CutConversation
 
             // What waits for the journal to work again is written with the first batch that it takes, a cut's own too.
             string all = string.Join('\n', journal.Concat(state.Unwritten).Where(e => !ofCuts.Contains(e.Id)).OrderBy(e => Number(e.Id)).Select(e => Dump.Of(e)));
-            string rest = Dump.Of(state, "Journal", "Unwritten", "NextNumber", "LastSaid", "Screen", "Listening", "Asked", "SamplePhrases");
+            string rest = Dump.Of(state, "Journal", "Unwritten", "NextNumber", "LastSaid", "Notice", "Screen", "Listening", "Asked", "SamplePhrases");
             string[] both = Named(all + "\u0001" + rest).Split('\u0001');
-            return new Outcome(both[0], both[1], journal, cuts, tookAlong);
+            return new Outcome(both[0], both[1], journal, cuts, isAnother);
         }
 
         private void Answer(int from)
@@ -200,7 +200,7 @@ internal sealed partial class CutConversation
             CutRound cut = new(journal.OfType<RoundStarted>().Single(), talk.past, journal, [.. written.Select(w => DialogueEventCodec.Decode(w.Bytes))]);
             ResumedRound resumed = talk.machine.Resume(cut).ShouldNotBeNull();
             state = resumed.State;
-            tookAlong |= !state.Unwritten.IsEmpty;
+            isAnother |= !state.Unwritten.IsEmpty;
             last = resumed.Since;
             foreach (UnansweredBatch batch in resumed.Unanswered)
             {
@@ -222,6 +222,7 @@ internal sealed partial class CutConversation
         private void Identify()
         {
             bool counted = state.Suspended is { Stage: Stage.Counting { Begun: true } };
+            isAnother |= counted;
             Resident? who = state.Suspended is null ? null : ((Stage.AwaitingName)state.Stage).Resident;
             for (int i = 0; i < 4 && state.Suspended is not null; i++)
             {
