@@ -67,9 +67,9 @@ internal static class CheckCommand
         });
     }
 
-    // A check that nobody can give a PIN to looks at what it can see.
+    // A check asks nobody for a PIN: without one it looks at what it can see.
     private static bool IsShut(IServiceProvider services) =>
-        services.GetRequiredService<Unlocker>() is { IsGiven: false, CanAsk: false } && Home.IsSealed(services.GetRequiredService<HomeFolder>());
+        !services.GetRequiredService<Unlocker>().OpensUnasked && Home.IsSealed(services.GetRequiredService<HomeFolder>());
 
     private static CheckResult Practise(CommandHost host, IServiceProvider services, IRecognizer recognizer, ICaptureStream microphone)
     {

@@ -2,6 +2,7 @@ using System.CommandLine;
 using HandsFree.App.Composition;
 using HandsFree.App.Hearing;
 using HandsFree.App.Homes;
+using HandsFree.App.Unlocking;
 using HandsFree.Core.Files;
 using Microsoft.Extensions.DependencyInjection;
 
@@ -43,8 +44,9 @@ internal sealed class EngineOptions
         {
             List<FileError> errors = [];
             HomeFolder folder = services.GetRequiredService<HomeFolder>();
+            // Nobody is asked for a PIN only to know which engine the home likes: who needs more has opened it already.
             wanted = Home.IsSealed(folder)
-                ? services.GetRequiredService<HomeOpening>().Home?.Settings.Engine
+                ? services.GetRequiredService<Unlocker>().OpensUnasked ? services.GetRequiredService<HomeOpening>().Home?.Settings.Engine : null
                 : SettingsReader.Read(folder.SettingsFile, services.GetRequiredService<TimeProvider>().LocalTimeZone, errors).Engine;
             by = folder.SettingsFile;
             if (errors.Count > 0)

@@ -1,3 +1,4 @@
+using System.Text;
 using System.Diagnostics;
 using System.Globalization;
 using HandsFree.App.Homes;
@@ -54,7 +55,8 @@ internal sealed class ProgramLog(HomeFolder home, Surroundings surroundings)
                 }
 
                 string when = surroundings.Time.GetUtcNow().ToString("yyyy-MM-dd'T'HH:mm:ss.fff'Z'", CultureInfo.InvariantCulture);
-                System.IO.File.AppendAllText(File, $"{when} {line}\n");
+                using FileStream log = new(File, Appending());
+                log.Write(Encoding.UTF8.GetBytes($"{when} {line}\n"));
             }
             catch (Exception e) when (e is IOException or UnauthorizedAccessException)
             {
@@ -65,5 +67,16 @@ internal sealed class ProgramLog(HomeFolder home, Surroundings surroundings)
                 }
             }
         }
+    }
+
+    private static FileStreamOptions Appending()
+    {
+        FileStreamOptions options = new() { Mode = FileMode.Append, Access = FileAccess.Write, Share = FileShare.ReadWrite };
+        if (!OperatingSystem.IsWindows())
+        {
+            options.UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite;
+        }
+
+        return options;
     }
 }

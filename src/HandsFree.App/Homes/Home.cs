@@ -77,7 +77,7 @@ internal sealed record Home(HomeFolder Folder, HomeSettings Settings, Roster Ros
     {
         try
         {
-            return File.Exists(folder.JournalFile) ? !Journal.OpensWithoutPin(folder.JournalFile) : Journal.WasHere(folder.JournalFile, folder.States);
+            return File.Exists(folder.JournalFile) ? !Journal.OpensWithoutPin(folder.JournalFile) : Journal.WasHere(folder.JournalFile, folder.States) || folder.HasLostJournal;
         }
         catch (JournalReadException)
         {

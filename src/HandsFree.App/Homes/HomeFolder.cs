@@ -47,6 +47,10 @@ internal sealed class HomeFolder(string folder, string states)
     /// <summary>Is there once the cautions were shown.</summary>
     public string CautionsMark => File("cautions-shown");
 
+    /// <summary>Whether something lies here that only a journal leaves, and no journal: it was here, whatever the device remembers.</summary>
+    public bool HasLostJournal => Exists && !System.IO.File.Exists(JournalFile)
+        && (Directory.EnumerateFiles(Path, "journal.view*").Any() || Directory.EnumerateFiles(Path, "journal.home*").Any() || Directory.Exists(AudioFolder));
+
     /// <summary>Whether the folder is there.</summary>
     public bool Exists => Directory.Exists(Path);
 

@@ -120,6 +120,11 @@ internal sealed class HomeJournal : IDisposable
     /// <returns>The journal, or one line that says what is wrong and what to do.</returns>
     public static (HomeJournal? Journal, string? Error) Open(HomeFolder folder, Unlocker unlocker, Credential? with = null, bool forSession = false, bool accepts = false)
     {
+        if (folder.HasLostJournal && !Journal.WasHere(folder.JournalFile, folder.States))
+        {
+            return (null, $"{folder.JournalFile}: a journal was here and is gone, with what this device remembered of it; put it back (is its disk there? does HANDSFREE_STATE name the right folder?), or bring a backup in with \"handsfree journal restore\"");
+        }
+
         try
         {
             HomeFolder.Make(folder.Path);

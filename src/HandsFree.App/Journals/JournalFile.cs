@@ -14,7 +14,7 @@ internal static class JournalFile
         $"{folder.JournalFile}: there is no journal yet; it begins with the first round, or name another folder with --home";
 
     /// <summary>Whether the home has a journal, or had one: where the file is gone, opening it says so.</summary>
-    public static bool IsBegun(HomeFolder folder) => File.Exists(folder.JournalFile) || Journal.WasHere(folder.JournalFile, folder.States);
+    public static bool IsBegun(HomeFolder folder) => File.Exists(folder.JournalFile) || Journal.WasHere(folder.JournalFile, folder.States) || folder.HasLostJournal;
 
     /// <summary>Does the work, or refuses: there is no journal, or it can't be opened.</summary>
     /// <param name="services">The home's folder, and who unlocks.</param>

@@ -27,8 +27,8 @@ internal sealed class Unlocker(Surroundings surroundings, int? descriptor, strin
     /// <summary>Whether a PIN was given without asking.</summary>
     public bool IsGiven => descriptor is not null || surroundings.Variable(Variable) is not null;
 
-    /// <summary>Whether there is anybody who could be asked.</summary>
-    public bool CanAsk => surroundings.ReadHidden is not null;
+    /// <summary>Whether the journal opens without asking anybody: a PIN was given, or somebody was asked already.</summary>
+    public bool OpensUnasked => IsGiven || given is { Credential: not null };
 
     /// <summary>A line that must reach who runs the program, though it stops nothing.</summary>
     public void Warn(string line) => surroundings.Error.WriteLine($"handsfree: {line}");

@@ -31,6 +31,33 @@ public sealed partial class LostRecordTests : IDisposable
     }
 
     [Fact]
+    public void Where_the_file_and_what_the_device_remembers_are_gone_what_lies_beside_it_tells_that_there_was_one()
+    {
+        home.As("nurse-1", "residents", "list").Code.ShouldBe(0);
+        File.Delete(home.Folder.JournalFile);
+        Directory.Delete(home.States, recursive: true);
+
+        CommandRun run = home.As("nurse-1", "report", "list");
+
+        run.Code.ShouldBe(2);
+        run.Error.ShouldContain("a journal was here and is gone");
+        File.Exists(home.Folder.JournalFile).ShouldBeFalse();
+    }
+
+    [Fact]
+    public void The_log_is_this_user_s_alone()
+    {
+        if (OperatingSystem.IsWindows())
+        {
+            Assert.Skip("files have no mode there");
+            return;
+        }
+
+        home.As("nurse-1", "residents", "list").Code.ShouldBe(0);
+        File.GetUnixFileMode(home.Folder.LogFile).ShouldBe(UnixFileMode.UserRead | UnixFileMode.UserWrite);
+    }
+
+    [Fact]
     public void A_restore_drill_into_another_folder_locks_nobody_out_of_the_live_home()
     {
         home.As("super-1", "journal", "backup", home.At("of-today.backup")).Code.ShouldBe(0);
