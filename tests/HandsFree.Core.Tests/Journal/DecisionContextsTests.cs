@@ -1,3 +1,4 @@
+using HandsFree.Core.Dialogue;
 using HandsFree.Core.Journal;
 using HandsFree.Core.Observations;
 using HandsFree.Core.Residents;
@@ -98,6 +99,20 @@ public sealed class DecisionContextsTests
         ReadingRecorded temperature = talk.Journal.OfType<ReadingRecorded>().Last();
         temperature.Confirmed.By.Late.ShouldBeTrue();
         temperature.Decision.Outcome.ShouldBe(Outcome.ReportNow);
+    }
+
+    [Fact]
+    public void The_read_back_of_a_late_entry_is_as_strong_as_what_was_known_when_it_was_measured_asks_for()
+    {
+        Talk talk = Talk.WithMary(rules: Rules);
+        DateTimeOffset stopped = TestHome.Morning.AddHours(-4);
+        Turn late = new(
+            new Parts(Rules, TestHome.Roster, new DialogueSettings()),
+            talk.State with { Set = talk.State.Set! with { StoppedAt = stopped, Late = true } },
+            new DialogueEvent.NothingHeard(TestHome.Morning));
+
+        late.Context(Notation.Reading("pulse 72")).At.ShouldBe(stopped);
+        late.With(late.Set with { Late = false }).Context(Notation.Reading("pulse 72")).At.ShouldBe(TestHome.Morning);
     }
 
     [Fact]
