@@ -30,7 +30,7 @@ internal static class EntryLine
         LeftOpen e => Join(e.Resident, "left open", Sign(e.Sign), "", [], null),
         EnteredInError e => Join(e.Resident, "entered in error", null, e.Event, [], e.Reason),
         ReportAcknowledged e => Join(e.Person, "report acknowledged", null, e.Report, [], null),
-        RoundStarted or RoundEnded or ResidentIdentified or IdentificationFailed or AttemptDiscarded
+        RoundStarted or RoundEnded or RoundResumed or DialogueTold or ResidentIdentified or IdentificationFailed or AttemptDiscarded
             or ReadingAmended or ReportNoted or PersonAdded or PersonRemoved or PinChanged or RecoveryKeyMade or RecordViewed or JournalRestored or RulesKept
             or RosterKept or SpokenDigitsSet or AudioKept or AudioDeleted or ReportTold or ReportClosed or PlanMade or HomeFileKept or OpeningFailed or EmergencyKeyMade or EmergencyOpened or JournalAccepted or DeviceRetired or PlanWithdrawn => null,
         _ => $"{entry.GetType().Name} {entry.Id}",
